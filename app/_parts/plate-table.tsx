@@ -1,0 +1,89 @@
+import { type PlateCell, plateGrids } from '@/app/_parts/plate-grid.ts';
+import { lengthUnit, massUnit, showLength, showMass } from '@/app/_parts/show-figures.ts';
+import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
+import type { Truck } from '@/lib/model/truck.ts';
+import styles from './plate-table.module.css';
+
+/**
+ * A capacity plate the way it reads on the truck: heights down, load centres across, one block for each attachment and
+ * mast position. `used` are the plate's lines (their places in its list) that a verdict rests on.
+ */
+export function PlateTable({
+  truck,
+  units,
+  used = [],
+}: {
+  truck: Truck;
+  units: ShownUnits;
+  used?: readonly number[];
+}) {
+  const grids = plateGrids(truck.plate);
+  if (grids.length === 0) return <p className={styles.none}>The plate states no capacity.</p>;
+  return (
+    <div className={styles.blocks}>
+      {grids.map((grid) => (
+        <div key={`${grid.mast} ${grid.attachment}`} className="scroll-x">
+          <table className={styles.plate}>
+            <caption>
+              {grid.mast === 'vertical' ? 'Mast vertical' : 'Mast tilted forward'}
+              {grid.attachment === null ? ', forks' : `, ${grid.attachment}`}
+              {grid.attachment === truck.fittedAttachment ? (
+                <span className={styles.fitted}>fitted</span>
+              ) : (
+                <span className={styles.notFitted}>not fitted</span>
+              )}
+            </caption>
+            <thead>
+              <tr>
+                <th scope="col" rowSpan={2}>
+                  Lift height
+                </th>
+                <th scope="colgroup" colSpan={grid.loadCentresMm.length}>
+                  Load centre, {lengthUnit(units)}: capacity, {massUnit(units)}
+                </th>
+              </tr>
+              <tr>
+                {grid.loadCentresMm.map((mm) => (
+                  <th key={mm} scope="col">
+                    {showLength(mm, units)}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {grid.rows.map((row) => (
+                <tr key={row.liftHeightMm}>
+                  <th scope="row">{showLength(row.liftHeightMm, units)}</th>
+                  {row.cells.map((cell, at) => (
+                    <td
+                      key={grid.loadCentresMm[at]}
+                      className={cell.some((line) => used.includes(line.at)) ? styles.used : undefined}
+                    >
+                      <Capacities cell={cell} units={units} />
+                      {cell.some((line) => used.includes(line.at)) ? (
+                        <span className={styles.usedWord}>used here</span>
+                      ) : null}
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      ))}
+    </div>
+  );
+}
+
+function Capacities({ cell, units }: { cell: PlateCell; units: ShownUnits }) {
+  if (cell.length === 0) return <span className="soft">not stated</span>;
+  const shown = cell.map((line) => showMass(line.capacityKg, units)).join(' and ');
+  const differ = new Set(cell.map((line) => line.capacityKg)).size > 1;
+  return differ ? (
+    <>
+      {shown} <span className={styles.differ}>two lines differ</span>
+    </>
+  ) : (
+    showMass(cell[0]?.capacityKg ?? 0, units)
+  );
+}
