@@ -1,5 +1,5 @@
 import { desc, eq, lt, sql } from 'drizzle-orm';
-import type { Connection } from './open-database.ts';
+import type { Database } from './open-database.ts';
 import type { Actor } from './rows/policy.ts';
 import { type CHANGE_KINDS, type CHANGE_NOUNS, changes } from './tables/change-log.ts';
 import { siteTable } from './tables/site.ts';
@@ -21,11 +21,7 @@ export type Change = {
 };
 
 /** Writes down one change and raises the revision. Belongs in the transaction that makes the change. */
-export function recordChange(
-  db: Connection,
-  actor: Actor,
-  change: Omit<Change, 'id' | 'at' | 'who'>,
-): number {
+export function recordChange(db: Database, actor: Actor, change: Omit<Change, 'id' | 'at' | 'who'>): number {
   const { kind, noun, subject, before, after } = change;
   db.insert(changes)
     .values({ ...actor, kind, noun, subject, before: jsonOrNull(before), after: jsonOrNull(after) })
@@ -38,7 +34,7 @@ export function recordChange(
 }
 
 /** The newest changes first, at most `limit`, older than the change `before` where it is given. */
-export function readChanges(db: Connection, page: { limit: number; before?: number }): Change[] {
+export function readChanges(db: Database, page: { limit: number; before?: number }): Change[] {
   const older = page.before === undefined ? undefined : lt(changes.id, page.before);
   const rows = db.select().from(changes).where(older).orderBy(desc(changes.id)).limit(page.limit).all();
   return rows.map((row) => ({ ...row, before: dataOrNull(row.before), after: dataOrNull(row.after) }));

@@ -1,19 +1,19 @@
-import { sql } from 'drizzle-orm';
+import { count, sql } from 'drizzle-orm';
 import type { Site } from '../model/site.ts';
 import { recordChange } from './change-log.ts';
-import type { Connection, Database } from './open-database.ts';
-import { readSiteIn } from './read-site.ts';
+import type { Database } from './open-database.ts';
 import { insertLoads, insertPalletTypes, insertStock } from './rows/loads.ts';
 import { type Actor, insertPolicy } from './rows/policy.ts';
 import { insertAisles, insertDocks, insertFrameTypes, insertRuns } from './rows/racking.ts';
 import { insertChecks, insertOperators, insertTrucks } from './rows/trucks.ts';
+import { SITE_LISTS, type SiteList } from './site-part.ts';
 import { loads, palletTypes, stock } from './tables/loads.ts';
 import { aisles, docks, frameTypes, runs } from './tables/racking.ts';
 import { policyValues, siteTable } from './tables/site.ts';
 import { checks, operators, trucks } from './tables/trucks.ts';
 
-/** Those that refer come before those that are referred to; parts go with their wholes. */
-const EMPTIED_IN_ORDER = [
+/** Emptied in this order: those that refer come before those that are referred to; parts go with their wholes. */
+const TABLES = {
   stock,
   checks,
   loads,
@@ -24,8 +24,7 @@ const EMPTIED_IN_ORDER = [
   docks,
   trucks,
   operators,
-  policyValues,
-] as const;
+} as const satisfies Record<SiteList, unknown>;
 
 /**
  * Puts a site that lib/model has accepted in the place of whatever the database holds: all of it or nothing. The change
@@ -33,19 +32,19 @@ const EMPTIED_IN_ORDER = [
  */
 export function importSite(db: Database, site: Site, actor: Actor): number {
   return db.transaction(
-    (tx) => {
-      const before = readSiteIn(tx);
-      for (const table of EMPTIED_IN_ORDER) tx.delete(table).run();
-      tx.insert(siteTable)
+    () => {
+      const before = contentsNow(db);
+      for (const table of [...Object.values(TABLES), policyValues]) db.delete(table).run();
+      db.insert(siteTable)
         .values({ only: 1, name: site.site.name, revision: 0 })
         .onConflictDoUpdate({ target: siteTable.only, set: { name: sql`excluded.name` } })
         .run();
-      insertSite(tx, site, actor);
-      return recordChange(tx, actor, {
+      insertSite(db, site, actor);
+      return recordChange(db, actor, {
         kind: 'import',
         noun: 'site',
         subject: site.site.name,
-        before: before && contentsOf(before),
+        before,
         after: contentsOf(site),
       });
     },
@@ -53,7 +52,7 @@ export function importSite(db: Database, site: Site, actor: Actor): number {
   );
 }
 
-function insertSite(db: Connection, site: Site, actor: Actor): void {
+function insertSite(db: Database, site: Site, actor: Actor): void {
   insertPolicy(db, site.site.policy, actor);
   insertPalletTypes(db, site.palletTypes);
   insertFrameTypes(db, site.frameTypes);
@@ -67,19 +66,15 @@ function insertSite(db: Connection, site: Site, actor: Actor): void {
   insertChecks(db, site.checks);
 }
 
-/** What an import brought or took away, in numbers: the log would otherwise keep every site twice. */
-function contentsOf(site: Site) {
-  return {
-    name: site.site.name,
-    palletTypes: site.palletTypes.length,
-    frameTypes: site.frameTypes.length,
-    aisles: site.aisles.length,
-    runs: site.runs.length,
-    docks: site.docks.length,
-    trucks: site.trucks.length,
-    operators: site.operators.length,
-    loads: site.loads.length,
-    stock: site.stock.length,
-    checks: site.checks.length,
-  };
+/** What an import brought, in numbers: the log would otherwise keep every site twice. */
+function contentsOf(site: Site): Record<string, string | number> {
+  return { name: site.site.name, ...Object.fromEntries(SITE_LISTS.map((list) => [list, site[list].length])) };
+}
+
+/** What an import takes away, in numbers; null when there is nothing yet. */
+function contentsNow(db: Database): Record<string, string | number> | null {
+  const name = db.select({ name: siteTable.name }).from(siteTable).all()[0]?.name;
+  if (name === undefined) return null;
+  const counts = SITE_LISTS.map((list) => [list, db.select({ n: count() }).from(TABLES[list]).all()[0]!.n]);
+  return { name, ...Object.fromEntries(counts) };
 }

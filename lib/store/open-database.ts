@@ -3,10 +3,11 @@ import { sql } from 'drizzle-orm';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
 import { migrateDatabase } from './migrate-database.ts';
 
+/**
+ * One connection. Its calls are synchronous, so whatever is called while `db.transaction(...)` runs is part of that
+ * transaction: the functions of lib/store hand the database on, not a transaction object.
+ */
 export type Database = BetterSQLite3Database & { $client: Client.Database };
-
-/** What a query runs on: the database itself or the transaction it is part of. */
-export type Connection = Pick<Database, 'select' | 'insert' | 'update' | 'delete' | 'run' | 'all' | 'values'>;
 
 /** How long a connection waits for another one's write before it gives up. */
 export const BUSY_TIMEOUT_MS = 10_000;

@@ -38,6 +38,6 @@ export async function siteSnapshot(): Promise<SiteSnapshot | null> {
 }
 
 function takeSnapshot(db: Database): SiteSnapshot | null {
-  const read = db.transaction((tx) => ({ site: readSiteIn(tx), revision: readRevision(tx) }));
+  const read = db.transaction(() => ({ site: readSiteIn(db), revision: readRevision(db) }));
   return read.site && { site: read.site, revision: read.revision, index: indexSite(read.site) };
 }

@@ -1,12 +1,12 @@
 import { asc } from 'drizzle-orm';
 import type { HandPick, Load, PalletType } from '../../model/load.ts';
 import type { StockRow } from '../../model/site.ts';
-import type { Connection } from '../open-database.ts';
+import type { Database } from '../open-database.ts';
 import { items, loads, palletTypes, stock } from '../tables/loads.ts';
 import { grouped } from './grouped.ts';
 import { insertAll } from './insert-all.ts';
 
-export function insertPalletTypes(db: Connection, list: readonly PalletType[], first = 0): void {
+export function insertPalletTypes(db: Database, list: readonly PalletType[], first = 0): void {
   insertAll(
     db,
     palletTypes,
@@ -14,12 +14,12 @@ export function insertPalletTypes(db: Connection, list: readonly PalletType[], f
   );
 }
 
-export function readPalletTypes(db: Connection): PalletType[] {
+export function readPalletTypes(db: Database): PalletType[] {
   const rows = db.select().from(palletTypes).orderBy(asc(palletTypes.ordinal)).all();
   return rows.map(({ ordinal: _, ...type }) => type);
 }
 
-export function insertLoads(db: Connection, list: readonly Load[], first = 0): void {
+export function insertLoads(db: Database, list: readonly Load[], first = 0): void {
   const rows = list.map(({ items: _, handPick, ...load }, i) => ({
     ...load,
     ordinal: first + i,
@@ -33,7 +33,7 @@ export function insertLoads(db: Connection, list: readonly Load[], first = 0): v
   );
 }
 
-export function readLoads(db: Connection): Load[] {
+export function readLoads(db: Database): Load[] {
   const itemsOf = grouped(
     db.select().from(items).orderBy(asc(items.ordinal)).all(),
     (row) => row.load,
@@ -88,7 +88,7 @@ function handPickOf(row: typeof loads.$inferSelect): HandPick | null {
   return pick as HandPick;
 }
 
-export function insertStock(db: Connection, list: readonly StockRow[], first = 0): void {
+export function insertStock(db: Database, list: readonly StockRow[], first = 0): void {
   insertAll(
     db,
     stock,
@@ -96,7 +96,7 @@ export function insertStock(db: Connection, list: readonly StockRow[], first = 0
   );
 }
 
-export function readStock(db: Connection): StockRow[] {
+export function readStock(db: Database): StockRow[] {
   const rows = db.select().from(stock).orderBy(asc(stock.ordinal)).all();
   return rows.map(({ location, load }) => ({ location, load }));
 }

@@ -1,6 +1,6 @@
 import { asc } from 'drizzle-orm';
 import type { Aisle, Bay, Dock, Frame, FrameType, Level, Run } from '../../model/racking.ts';
-import type { Connection } from '../open-database.ts';
+import type { Database } from '../open-database.ts';
 import {
   aisles,
   bays,
@@ -15,7 +15,7 @@ import {
 import { grouped, keyOf } from './grouped.ts';
 import { insertAll } from './insert-all.ts';
 
-export function insertFrameTypes(db: Connection, list: readonly FrameType[], first = 0): void {
+export function insertFrameTypes(db: Database, list: readonly FrameType[], first = 0): void {
   insertAll(
     db,
     frameTypes,
@@ -30,7 +30,7 @@ export function insertFrameTypes(db: Connection, list: readonly FrameType[], fir
   );
 }
 
-export function readFrameTypes(db: Connection): FrameType[] {
+export function readFrameTypes(db: Database): FrameType[] {
   const ratings = grouped(
     db.select().from(frameRatings).orderBy(asc(frameRatings.ordinal)).all(),
     (row) => row.frameType,
@@ -40,7 +40,7 @@ export function readFrameTypes(db: Connection): FrameType[] {
   return rows.map(({ id }) => ({ id, ratings: ratings.get(id) ?? [] }));
 }
 
-export function insertAisles(db: Connection, list: readonly Aisle[], first = 0): void {
+export function insertAisles(db: Database, list: readonly Aisle[], first = 0): void {
   insertAll(
     db,
     aisles,
@@ -48,12 +48,12 @@ export function insertAisles(db: Connection, list: readonly Aisle[], first = 0):
   );
 }
 
-export function readAisles(db: Connection): Aisle[] {
+export function readAisles(db: Database): Aisle[] {
   const rows = db.select().from(aisles).orderBy(asc(aisles.ordinal)).all();
   return rows.map(({ ordinal: _, ...aisle }) => aisle);
 }
 
-export function insertDocks(db: Connection, list: readonly Dock[], first = 0): void {
+export function insertDocks(db: Database, list: readonly Dock[], first = 0): void {
   insertAll(
     db,
     docks,
@@ -61,12 +61,12 @@ export function insertDocks(db: Connection, list: readonly Dock[], first = 0): v
   );
 }
 
-export function readDocks(db: Connection): Dock[] {
+export function readDocks(db: Database): Dock[] {
   const rows = db.select().from(docks).orderBy(asc(docks.ordinal)).all();
   return rows.map(({ ordinal: _, ...dock }) => dock);
 }
 
-export function insertRuns(db: Connection, list: readonly Run[], first = 0): void {
+export function insertRuns(db: Database, list: readonly Run[], first = 0): void {
   const rows = list.map(({ id, aisleId, frameDepthMm, at }, i) => ({
     id,
     ordinal: first + i,
@@ -106,7 +106,7 @@ export function insertRuns(db: Connection, list: readonly Run[], first = 0): voi
   );
 }
 
-export function readRuns(db: Connection): Run[] {
+export function readRuns(db: Database): Run[] {
   const locationsOf = grouped(
     db.select().from(locations).orderBy(asc(locations.ordinal)).all(),
     (row) => keyOf(row.run, row.bay, row.level),

@@ -1,11 +1,11 @@
-import { asc } from 'drizzle-orm';
+import { asc, eq } from 'drizzle-orm';
 import type { Check, Operator, Truck } from '../../model/truck.ts';
-import type { Connection } from '../open-database.ts';
+import type { Database } from '../open-database.ts';
 import { authorisations, checks, defects, operators, plateRatings, trucks } from '../tables/trucks.ts';
 import { grouped } from './grouped.ts';
 import { insertAll } from './insert-all.ts';
 
-export function insertTrucks(db: Connection, list: readonly Truck[], first = 0): void {
+export function insertTrucks(db: Database, list: readonly Truck[], first = 0): void {
   const rows = list.map(({ turning, forks, hold, speeds, plate, ...truck }, i) => ({
     ...truck,
     ordinal: first + i,
@@ -28,7 +28,7 @@ export function insertTrucks(db: Connection, list: readonly Truck[], first = 0):
   );
 }
 
-export function readTrucks(db: Connection): Truck[] {
+export function readTrucks(db: Database): Truck[] {
   const ratingsOf = grouped(
     db.select().from(plateRatings).orderBy(asc(plateRatings.ordinal)).all(),
     (row) => row.truck,
@@ -71,7 +71,7 @@ function turningOf(row: typeof trucks.$inferSelect): Truck['turning'] {
   return { outsideRadiusMm, loadDistanceMm, insideOffsetMm };
 }
 
-export function insertChecks(db: Connection, list: readonly Check[], first = 0): void {
+export function insertChecks(db: Database, list: readonly Check[], first = 0): void {
   insertAll(
     db,
     checks,
@@ -84,7 +84,7 @@ export function insertChecks(db: Connection, list: readonly Check[], first = 0):
   );
 }
 
-export function readChecks(db: Connection): Check[] {
+export function readChecks(db: Database): Check[] {
   const defectsOf = grouped(
     db.select().from(defects).orderBy(asc(defects.ordinal)).all(),
     (row) => String(row.check),
@@ -94,7 +94,14 @@ export function readChecks(db: Connection): Check[] {
   return rows.map(({ ordinal, ...check }) => ({ ...check, defects: defectsOf.get(String(ordinal)) ?? [] }));
 }
 
-export function insertOperators(db: Connection, list: readonly Operator[], first = 0): void {
+/** Takes the checks of a truck out and gives them back. */
+export function takeChecksOf(db: Database, truck: string): Check[] {
+  const taken = readChecks(db).filter((check) => check.truck === truck);
+  db.delete(checks).where(eq(checks.truck, truck)).run();
+  return taken;
+}
+
+export function insertOperators(db: Database, list: readonly Operator[], first = 0): void {
   insertAll(
     db,
     operators,
@@ -109,7 +116,7 @@ export function insertOperators(db: Connection, list: readonly Operator[], first
   );
 }
 
-export function readOperators(db: Connection): Operator[] {
+export function readOperators(db: Database): Operator[] {
   const authorisationsOf = grouped(
     db.select().from(authorisations).orderBy(asc(authorisations.ordinal)).all(),
     (row) => row.operator,
