@@ -26,12 +26,12 @@ export function demoSite(): Site {
   const choose = seededChoice(SEED);
   const aisles = structuredClone(AISLE_SPECS.map((spec) => spec.aisle));
   const runs = demoRuns();
+  markRacking({ aisles, runs });
   const palletTypes = structuredClone([...DEMO_PALLET_TYPES]);
   const loads = structuredClone(demoLoads(choose));
   const given = troubledStock(runs);
   const policy = policyInForce({});
-  const stock = demoStock(runs, loads, palletTypes, policy, given, STOCK_ROWS, choose);
-  markRacking({ aisles, runs });
+  const stock = demoStock({ runs, loads, palletTypes, policy, given, count: STOCK_ROWS }, choose);
   return {
     format: SITE_FORMAT,
     version: SITE_VERSION,

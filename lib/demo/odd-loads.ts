@@ -44,7 +44,7 @@ export const ODD_LOADS: readonly Load[] = [
     grossKg: 1750,
     depthMm: 1000,
     widthMm: 1200,
-    centreFromHeelMm: 640,
+    centreFromHeelMm: 720,
     heightMm: 800,
   },
   { ...PLAIN, id: 'ODD-07', name: 'Column basins, upright', grossKg: 310, heightMm: 1320 },
