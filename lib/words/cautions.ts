@@ -33,7 +33,8 @@ function warnings({ steps }: LiftAnswer): string[] {
     .map(({ cause }) => asSentence(causeWords(cause!)));
 }
 
-function notJudged(answer: LiftAnswer, context: Context): string[] {
+/** What the question itself leaves unjudged, the same for every answer to it. */
+export function questionCautions(context: Context): string[] {
   const said: string[] = [];
   if (context.asOf === null) {
     said.push('No time was given: checks, holds and the end of authorisations were not judged.');
@@ -41,6 +42,11 @@ function notJudged(answer: LiftAnswer, context: Context): string[] {
   if (context.operator === null) said.push('Nobody was named: authorisation was not judged.');
   if (context.stock === 'empty')
     said.push('The racks were taken as empty: what stands in them was not counted.');
+  return said;
+}
+
+function notJudged(answer: LiftAnswer, context: Context): string[] {
+  const said = questionCautions(context);
   const open = answer.steps.filter(({ outcome }) => outcome === 'unknown').map(({ rule }) => ruleTitle(rule));
   if (open.length > 0 && (answer.verdict === 'clear' || answer.verdict === 'thin')) {
     said.push(
