@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { CommandFault, unknownName } from './command-fault.ts';
-import { standardOutput } from './standard-output.ts';
+import { CommandFault, unknownName } from './commands/command-fault.ts';
+import { standardOutput } from './commands/standard-output.ts';
 
 const HELP = `tinewise - which lift trucks can reach and lift which rack locations safely, and why
 

@@ -4,13 +4,13 @@ import type { Load } from '../../lib/model/load.ts';
 import { type Instant, instant } from '../../lib/model/quantities.ts';
 import { indexSite, type Place, type SiteIndex } from '../../lib/model/site-index.ts';
 import type { Truck } from '../../lib/model/truck.ts';
-import { answerAsJson } from '../answer-json.ts';
-import { answerTable } from '../answer-table.ts';
-import { answerWorking } from '../answer-working.ts';
-import { CommandFault, unknownName } from '../command-fault.ts';
-import { type Arguments, type OptionTypes, oneOf, readArguments } from '../read-arguments.ts';
-import { readSiteFrom } from '../read-site.ts';
-import { standardOutput, type TextSink } from '../standard-output.ts';
+import { answerAsJson } from './answer-json.ts';
+import { answerTable } from './answer-table.ts';
+import { answerWorking } from './answer-working.ts';
+import { CommandFault, unknownName } from './command-fault.ts';
+import { type Arguments, type OptionTypes, oneOf, readArguments } from './read-arguments.ts';
+import { readSiteFrom } from './read-site.ts';
+import { standardOutput, type TextSink } from './standard-output.ts';
 
 const HELP = `tinewise check SITE.json --load ID [options]
 

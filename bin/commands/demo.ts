@@ -1,8 +1,8 @@
 import { demoSite } from '../../lib/demo/demo-site.ts';
 import { writeSiteText } from '../../lib/model/site-file.ts';
-import { CommandFault } from '../command-fault.ts';
-import { readArguments } from '../read-arguments.ts';
-import { standardOutput } from '../standard-output.ts';
+import { CommandFault } from './command-fault.ts';
+import { readArguments } from './read-arguments.ts';
+import { standardOutput } from './standard-output.ts';
 
 const HELP = `tinewise demo > site.json
 

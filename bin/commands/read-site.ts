@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
-import type { Site } from '../lib/model/site.ts';
-import { readSiteText } from '../lib/model/site-file.ts';
-import { refusalSentence, refusalsAdvice } from '../lib/words/refusal.ts';
+import type { Site } from '../../lib/model/site.ts';
+import { readSiteText } from '../../lib/model/site-file.ts';
+import { refusalSentence, refusalsAdvice } from '../../lib/words/refusal.ts';
 import { CommandFault } from './command-fault.ts';
 
 /** The site in a file, or on standard input where the path is "-". Throws a CommandFault with every refusal. */

@@ -1,4 +1,4 @@
-import type { LiftAnswer, Step } from '../lib/check/step.ts';
+import type { LiftAnswer, Step } from '../../lib/check/step.ts';
 
 /** The answers as one JSON array, one answer to a line, piece by piece. */
 export function* answerAsJson(answers: Iterable<LiftAnswer>, asked: { working: boolean }): Generator<string> {

@@ -1,11 +1,11 @@
-import type { Context, LiftAnswer, Verdict } from '../lib/check/step.ts';
-import type { Load } from '../lib/model/load.ts';
-import type { SiteIndex } from '../lib/model/site-index.ts';
-import { formatMass } from '../lib/units/format-quantity.ts';
-import { questionCautions, STANDING_CAUTIONS } from '../lib/words/cautions.ts';
-import { ruleTitle } from '../lib/words/rule.ts';
-import { stepSentence } from '../lib/words/step.ts';
-import { VERDICT_MARKS, verdictMeaning, verdictWord } from '../lib/words/verdict.ts';
+import type { Context, LiftAnswer, Verdict } from '../../lib/check/step.ts';
+import type { Load } from '../../lib/model/load.ts';
+import type { SiteIndex } from '../../lib/model/site-index.ts';
+import { formatMass } from '../../lib/units/format-quantity.ts';
+import { questionCautions, STANDING_CAUTIONS } from '../../lib/words/cautions.ts';
+import { ruleTitle } from '../../lib/words/rule.ts';
+import { stepSentence } from '../../lib/words/step.ts';
+import { VERDICT_MARKS, verdictMeaning, verdictWord } from '../../lib/words/verdict.ts';
 import { printable, questionLines } from './question-lines.ts';
 
 /** The answers as a table for people, a line each, piece by piece; then how many there are of each verdict. */

@@ -1,4 +1,4 @@
-import { nearestTo } from '../lib/model/refusal.ts';
+import { nearestTo } from '../../lib/model/refusal.ts';
 
 /** What was typed or read cannot be used: each line goes to standard error, and the command ends with exit code 1. */
 export class CommandFault extends Error {

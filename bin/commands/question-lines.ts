@@ -1,8 +1,8 @@
-import type { Context } from '../lib/check/step.ts';
-import { assessedMassKg, grossMass, type Load } from '../lib/model/load.ts';
-import { palletOf, type SiteIndex } from '../lib/model/site-index.ts';
-import { formatLength, formatMass } from '../lib/units/format-quantity.ts';
-import { instantWords } from '../lib/words/plain-words.ts';
+import type { Context } from '../../lib/check/step.ts';
+import { assessedMassKg, grossMass, type Load } from '../../lib/model/load.ts';
+import { palletOf, type SiteIndex } from '../../lib/model/site-index.ts';
+import { formatLength, formatMass } from '../../lib/units/format-quantity.ts';
+import { instantWords } from '../../lib/words/plain-words.ts';
 
 /** What was asked, to stand above its answers: the site, the load as it counts, and what is asked around the lift. */
 export function questionLines(index: SiteIndex, load: Load, context: Context): string[] {

@@ -1,12 +1,12 @@
-import type { Context, LiftAnswer } from '../lib/check/step.ts';
-import { grossMass, type Load } from '../lib/model/load.ts';
-import { palletOf, type SiteIndex } from '../lib/model/site-index.ts';
-import { answerSentence, mostSentence } from '../lib/words/answer.ts';
-import { cautions } from '../lib/words/cautions.ts';
-import { originSentence } from '../lib/words/origin.ts';
-import { ruleTitle } from '../lib/words/rule.ts';
-import { stepSentence } from '../lib/words/step.ts';
-import { outcomeWord, VERDICT_MARKS } from '../lib/words/verdict.ts';
+import type { Context, LiftAnswer } from '../../lib/check/step.ts';
+import { grossMass, type Load } from '../../lib/model/load.ts';
+import { palletOf, type SiteIndex } from '../../lib/model/site-index.ts';
+import { answerSentence, mostSentence } from '../../lib/words/answer.ts';
+import { cautions } from '../../lib/words/cautions.ts';
+import { originSentence } from '../../lib/words/origin.ts';
+import { ruleTitle } from '../../lib/words/rule.ts';
+import { stepSentence } from '../../lib/words/step.ts';
+import { outcomeWord, VERDICT_MARKS } from '../../lib/words/verdict.ts';
 import { printable, questionLines } from './question-lines.ts';
 
 /** One lift with its whole working: each rule, what it needs, what it has, and where each number came from. */
