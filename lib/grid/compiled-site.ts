@@ -68,3 +68,16 @@ export type CompiledSite = {
 };
 
 export const NO_BAY = -1;
+
+/** Where the locations of each run begin, in site order, and at the end how many there are. */
+export function runRanges(site: CompiledSite): Uint32Array {
+  const { runs } = site.index.site;
+  const first = new Uint32Array(runs.length + 1);
+  let bay = 0;
+  for (const [at, run] of runs.entries()) {
+    first[at] = site.firstLocation[site.firstLevel[bay]!]!;
+    bay += run.bays.length;
+  }
+  first[runs.length] = site.locationIds.length;
+  return first;
+}
