@@ -1,3 +1,24 @@
+import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
+import { kgToPounds, mmToInches } from '@/lib/units/conversions.ts';
+
+/** The number that stands on a mass axis. */
+export function massIn(kg: number, units: ShownUnits): number {
+  return units === 'metric' ? kg : kgToPounds(kg);
+}
+
+/** The number that stands on a length axis. */
+export function lengthIn(mm: number, units: ShownUnits): number {
+  return units === 'metric' ? mm : mmToInches(mm);
+}
+
+export function massUnit(units: ShownUnits): string {
+  return units === 'metric' ? 'kg' : 'lb';
+}
+
+export function lengthUnit(units: ShownUnits): string {
+  return units === 'metric' ? 'mm' : 'in';
+}
+
 /** Round marks for an axis from 0 to at least `most`: steps of 1, 2 or 5 times a power of ten, at most `marks` of them. */
 export function axisMarks(most: number, marks: number): number[] {
   if (!(most > 0) || marks < 1) return [0];

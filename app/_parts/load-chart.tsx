@@ -1,9 +1,9 @@
 import { useId } from 'react';
-import { axisMarks, spreadLabels } from '@/app/_parts/chart-scale.ts';
+import { axisMarks, lengthIn, lengthUnit, massIn, massUnit, spreadLabels } from '@/app/_parts/chart-scale.ts';
 import { type ChartLine, chartLines } from '@/app/_parts/load-chart-lines.ts';
-import { lengthIn, lengthUnit, massIn, massUnit, showLength, showMass } from '@/app/_parts/show-figures.ts';
 import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import type { Truck } from '@/lib/model/truck.ts';
+import { formatLength, formatMass, groupDigits } from '@/lib/units/format-quantity.ts';
 import styles from './load-chart.module.css';
 
 /** The lift that is asked about, to be marked on the chart. */
@@ -95,7 +95,7 @@ function Drawing({
           <g key={value}>
             <path d={`M${plot.left} ${at}H${plot.right}`} className={styles.rule} />
             <text x={plot.left - 8} y={at + 4} textAnchor="end">
-              {showTick(value)}
+              {groupDigits(value)}
             </text>
           </g>
         );
@@ -106,7 +106,7 @@ function Drawing({
           <g key={value}>
             <path d={`M${at} ${plot.bottom}v5`} className={styles.axis} />
             <text x={at} y={plot.bottom + 18} textAnchor="middle">
-              {showTick(value)}
+              {groupDigits(value)}
             </text>
           </g>
         );
@@ -143,7 +143,7 @@ function Drawing({
             className={styles.lead}
           />
           <text x={plot.right + 8} y={(labelsY[at] ?? 0) + 4} className={styles.label}>
-            {`${showLength(line.loadCentreMm, units)}${line.mast === 'vertical' ? '' : ', tilt'}`}
+            {`${formatLength(line.loadCentreMm, units, 'down')}${line.mast === 'vertical' ? '' : ', tilt'}`}
           </text>
         </g>
       ))}
@@ -194,23 +194,21 @@ function endMm(line: ChartLine): number {
   return line.steps.at(-1)?.toMm ?? 0;
 }
 
-function showTick(value: number): string {
-  return value.toLocaleString('en-GB').replaceAll(',', '\u202f');
-}
-
 /** The chart in words for those who hear the page: each line's steps, then the lift that is asked about. */
 function describeChart(lines: readonly ChartLine[], units: ShownUnits, mark: ChartMark | undefined): string {
   const told = lines.map((line) => {
     const steps = line.steps.map(
-      ({ toMm, capacityKg }) => `${showMass(capacityKg, units)} up to ${showLength(toMm, units)}`,
+      ({ toMm, capacityKg }) =>
+        `${formatMass(capacityKg, units, 'down')} up to ${formatLength(toMm, units, 'down')}`,
     );
     const mast = line.mast === 'vertical' ? 'mast vertical' : 'mast tilted forward';
-    return `Load centre ${showLength(line.loadCentreMm, units)}, ${mast}: ${steps.join(', ')}.`;
+    return `Load centre ${formatLength(line.loadCentreMm, units, 'down')}, ${mast}: ${steps.join(', ')}.`;
   });
   if (mark !== undefined) {
-    const mass = mark.assessedKg === null ? 'a load of unknown mass' : showMass(mark.assessedKg, units);
+    const mass =
+      mark.assessedKg === null ? 'a load of unknown mass' : formatMass(mark.assessedKg, units, 'up');
     told.push(
-      `This lift: ${mass} at ${showLength(mark.liftMm, units)}, load centre ${showLength(mark.loadCentreMm, units)}.`,
+      `This lift: ${mass} at ${formatLength(mark.liftMm, units, 'up')}, load centre ${formatLength(mark.loadCentreMm, units, 'up')}.`,
     );
   }
   return told.join(' ');

@@ -1,7 +1,7 @@
 import { useId } from 'react';
-import { showLength } from '@/app/_parts/show-figures.ts';
 import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import { centreHeightMm, entryHeightMm, type Load, loadCentreMm, type PalletType } from '@/lib/model/load.ts';
+import { formatLength } from '@/lib/units/format-quantity.ts';
 import styles from './load-side-view.module.css';
 
 const WIDTH = 440;
@@ -41,7 +41,7 @@ export function LoadSideView({
     >
       <title id={`${id}-t`}>{`${load.name} from the side`}</title>
       <desc id={`${id}-d`}>
-        {`${showLength(load.depthMm, units)} deep along the forks, ${showLength(load.heightMm, units)} high, pallet included. Centre of gravity ${showLength(centreMm, units)} from the fork heel and ${showLength(centreUpMm, units)} above the underside.`}
+        {`${formatLength(load.depthMm, units, 'up')} deep along the forks, ${formatLength(load.heightMm, units, 'up')} high, pallet included. Centre of gravity ${formatLength(centreMm, units, 'up')} from the fork heel and ${formatLength(centreUpMm, units, 'up')} above the underside.`}
       </desc>
       <path d={`M20 ${PLOT.bottom}H${WIDTH - 20}`} className={styles.floor} />
       {/* the truck's side: fork heel and blade, as long as the load is deep */}
@@ -53,15 +53,26 @@ export function LoadSideView({
       <path d={`M${cx} ${cy}H${PLOT.right + 12}`} className={styles.lead} />
       <Centre x={cx} y={cy} />
 
-      <Across from={PLOT.left} to={cx} at={PLOT.top - 14} label={showLength(centreMm, units)} above />
+      <Across from={PLOT.left} to={cx} at={PLOT.top - 14} label={formatLength(centreMm, units, 'up')} above />
       <Across
         from={PLOT.left}
         to={right}
         at={PLOT.bottom + 26}
-        label={`depth ${showLength(load.depthMm, units)}`}
+        label={`depth ${formatLength(load.depthMm, units, 'up')}`}
       />
-      <Upright from={PLOT.bottom} to={top} at={PLOT.left - 30} label={showLength(load.heightMm, units)} />
-      <Upright from={PLOT.bottom} to={cy} at={PLOT.right + 12} label={showLength(centreUpMm, units)} right />
+      <Upright
+        from={PLOT.bottom}
+        to={top}
+        at={PLOT.left - 30}
+        label={formatLength(load.heightMm, units, 'up')}
+      />
+      <Upright
+        from={PLOT.bottom}
+        to={cy}
+        at={PLOT.right + 12}
+        label={formatLength(centreUpMm, units, 'up')}
+        right
+      />
     </svg>
   );
 }

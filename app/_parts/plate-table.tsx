@@ -1,7 +1,7 @@
 import { type PlateCell, plateGrids } from '@/app/_parts/plate-grid.ts';
-import { lengthUnit, massUnit, showLength, showMass } from '@/app/_parts/show-figures.ts';
 import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import type { Truck } from '@/lib/model/truck.ts';
+import { formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 import styles from './plate-table.module.css';
 
 /**
@@ -39,13 +39,13 @@ export function PlateTable({
                   Lift height
                 </th>
                 <th scope="colgroup" colSpan={grid.loadCentresMm.length}>
-                  Load centre, {lengthUnit(units)}: capacity, {massUnit(units)}
+                  Load centre
                 </th>
               </tr>
               <tr>
                 {grid.loadCentresMm.map((mm) => (
                   <th key={mm} scope="col">
-                    {showLength(mm, units)}
+                    {formatLength(mm, units, 'down')}
                   </th>
                 ))}
               </tr>
@@ -53,7 +53,7 @@ export function PlateTable({
             <tbody>
               {grid.rows.map((row) => (
                 <tr key={row.liftHeightMm}>
-                  <th scope="row">{showLength(row.liftHeightMm, units)}</th>
+                  <th scope="row">{formatLength(row.liftHeightMm, units, 'down')}</th>
                   {row.cells.map((cell, at) => (
                     <td
                       key={grid.loadCentresMm[at]}
@@ -77,13 +77,13 @@ export function PlateTable({
 
 function Capacities({ cell, units }: { cell: PlateCell; units: ShownUnits }) {
   if (cell.length === 0) return <span className="soft">not stated</span>;
-  const shown = cell.map((line) => showMass(line.capacityKg, units)).join(' and ');
+  const shown = cell.map((line) => formatMass(line.capacityKg, units, 'down')).join(' and ');
   const differ = new Set(cell.map((line) => line.capacityKg)).size > 1;
   return differ ? (
     <>
       {shown} <span className={styles.differ}>two lines differ</span>
     </>
   ) : (
-    showMass(cell[0]?.capacityKg ?? 0, units)
+    formatMass(cell[0]?.capacityKg ?? 0, units, 'down')
   );
 }

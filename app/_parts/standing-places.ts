@@ -1,0 +1,17 @@
+import type { SiteIndex } from '@/lib/model/site-index.ts';
+
+const known = new WeakMap<SiteIndex, ReadonlyMap<string, readonly string[]>>();
+
+/** Where does each load stand? Location ids by load id, in the order of the stock; reckoned once for each site index. */
+export function standingPlaces(index: SiteIndex): ReadonlyMap<string, readonly string[]> {
+  const before = known.get(index);
+  if (before !== undefined) return before;
+  const places = new Map<string, string[]>();
+  for (const [location, load] of index.stockAt) {
+    const list = places.get(load.id);
+    if (list === undefined) places.set(load.id, [location]);
+    else list.push(location);
+  }
+  known.set(index, places);
+  return places;
+}

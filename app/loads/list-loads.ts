@@ -1,0 +1,149 @@
+import { z } from 'zod';
+import { standingPlaces } from '@/app/_parts/standing-places.ts';
+import { assessedMassKg, type GrossMass, grossMass, type Load, loadCentreMm } from '@/lib/model/load.ts';
+import { MASS_BASES } from '@/lib/model/policy.ts';
+import type { Refusal } from '@/lib/model/refusal.ts';
+import { schemaRefusals } from '@/lib/model/schema-refusals.ts';
+import { palletOf, type SiteIndex } from '@/lib/model/site-index.ts';
+
+export const LOADS_ON_A_PAGE = 50;
+
+export const LOAD_SORTS = ['id', 'name', 'mass', 'centre', 'height', 'pallets'] as const;
+export type LoadSort = (typeof LOAD_SORTS)[number];
+
+const BASES_ASKED = [...MASS_BASES, 'unknown'] as const;
+
+const asked = z.object({
+  find: z.string().max(200).optional(),
+  basis: z.enum(BASES_ASKED).optional(),
+  standing: z.enum(['somewhere', 'nowhere']).optional(),
+  sort: z.enum(LOAD_SORTS).optional(),
+  direction: z.enum(['up', 'down']).optional(),
+  page: z.coerce.number().pipe(z.int().min(1).max(1e6)).optional(),
+});
+
+/** Which loads, in which order, which page. */
+export type LoadsAsk = Required<{
+  [K in keyof z.infer<typeof asked>]: NonNullable<z.infer<typeof asked>[K]> | null;
+}> & {
+  sort: LoadSort;
+  direction: 'up' | 'down';
+  page: number;
+};
+
+/** A load as the list shows it. */
+export type LoadRow = {
+  load: Load;
+  gross: GrossMass | null;
+  assessedKg: number | null;
+  centreMm: number;
+  places: readonly string[];
+};
+
+export type LoadsPage = {
+  rows: readonly LoadRow[];
+  /** How many loads match, on all pages. */
+  matching: number;
+  page: number;
+  pages: number;
+};
+
+/** Reads the list's address. What cannot be read is named in `refused` and counts as not asked. */
+export function readLoadsAsk(raw: Record<string, string | string[] | undefined>): {
+  ask: LoadsAsk;
+  refused: readonly Refusal[];
+} {
+  const given = Object.fromEntries(
+    Object.keys(asked.shape)
+      .map((key) => [key, [raw[key]].flat()[0]] as const)
+      .filter(([, value]) => value !== undefined && value !== ''),
+  );
+  const read = asked.safeParse(given);
+  const issues = read.success ? [] : read.error.issues;
+  const bad = new Set(issues.map((issue) => String(issue.path[0])));
+  const good = read.success
+    ? read.data
+    : asked.parse(Object.fromEntries(Object.entries(given).filter(([key]) => !bad.has(key))));
+  return {
+    ask: {
+      find: good.find ?? null,
+      basis: good.basis ?? null,
+      standing: good.standing ?? null,
+      sort: good.sort ?? 'id',
+      direction: good.direction ?? 'up',
+      page: good.page ?? 1,
+    },
+    refused: schemaRefusals(given, issues, () => []),
+  };
+}
+
+/** The address of a list like `ask` with some of it changed; what is plain is left out, and a change goes to page 1. */
+export function writeLoadsAsk(ask: LoadsAsk, change: Partial<LoadsAsk> = {}): string {
+  const to = { ...ask, page: 1, ...change };
+  const out = new URLSearchParams();
+  for (const key of ['find', 'basis', 'standing'] as const) if (to[key] !== null) out.set(key, to[key]);
+  if (to.sort !== 'id') out.set('sort', to.sort);
+  if (to.direction !== 'up') out.set('direction', to.direction);
+  if (to.page > 1) out.set('page', String(to.page));
+  return out.toString();
+}
+
+/**
+ * The loads that match, one page of them. Every word of `find` must stand in the id, the name, the group or an item's
+ * name. What is not known comes last whichever way it is sorted; ties keep the order of ids. A page past the end is the last.
+ */
+export function listLoads(index: SiteIndex, ask: LoadsAsk): LoadsPage {
+  const places = standingPlaces(index);
+  const words = (ask.find ?? '').toLowerCase().split(/\s+/).filter(Boolean);
+  const rows: LoadRow[] = [];
+  for (const load of index.site.loads) {
+    const text = textOf(load);
+    if (!words.every((word) => text.includes(word))) continue;
+    const pallet = palletOf(index, load);
+    const gross = grossMass(load, pallet);
+    if (ask.basis !== null && ask.basis !== (gross?.basis ?? 'unknown')) continue;
+    const standing = places.get(load.id) ?? [];
+    if (ask.standing !== null && (ask.standing === 'somewhere') !== standing.length > 0) continue;
+    const assessedKg = assessedMassKg(load, pallet, index.policy);
+    rows.push({ load, gross, assessedKg, centreMm: loadCentreMm(load), places: standing });
+  }
+  const sign = ask.direction === 'up' ? 1 : -1;
+  rows.sort((a, b) => compareBy(ask.sort, a, b, sign) || byWords(a.load.id, b.load.id));
+  const pages = Math.max(1, Math.ceil(rows.length / LOADS_ON_A_PAGE));
+  const page = Math.min(ask.page, pages);
+  return {
+    rows: rows.slice((page - 1) * LOADS_ON_A_PAGE, page * LOADS_ON_A_PAGE),
+    matching: rows.length,
+    page,
+    pages,
+  };
+}
+
+const byWords = new Intl.Collator('en', { numeric: true }).compare;
+
+function textOf(load: Load): string {
+  const items = (load.items ?? []).map((item) => item.name);
+  return [load.id, load.name, load.group ?? '', ...items].join(' ').toLowerCase();
+}
+
+function compareBy(sort: LoadSort, a: LoadRow, b: LoadRow, sign: number): number {
+  switch (sort) {
+    case 'id':
+      return sign * byWords(a.load.id, b.load.id);
+    case 'name':
+      return sign * byWords(a.load.name, b.load.name);
+    case 'mass':
+      return nullsLast(a.gross?.kg ?? null, b.gross?.kg ?? null, sign);
+    case 'centre':
+      return sign * (a.centreMm - b.centreMm);
+    case 'height':
+      return sign * (a.load.heightMm - b.load.heightMm);
+    case 'pallets':
+      return sign * (a.places.length - b.places.length);
+  }
+}
+
+function nullsLast(a: number | null, b: number | null, sign: number): number {
+  if (a === null || b === null) return a === b ? 0 : a === null ? 1 : -1;
+  return sign * (a - b);
+}
