@@ -106,16 +106,10 @@ describe('an import that fails', () => {
 });
 
 describe('a site of 20 000 locations', () => {
-  it('goes in and comes back exactly, within seconds', () => {
+  it('goes in and comes back exactly', () => {
     const site = bigSite(20_000);
-    const start = performance.now();
     importSite(db, site, ACTOR);
-    const imported = performance.now();
-    const read = readSite(db);
-    const end = performance.now();
-    expect(read).toEqual(site);
-    expect(imported - start).toBeLessThan(5_000); // about 0.4 s here; the slack is for a busy machine
-    expect(end - imported).toBeLessThan(5_000);
+    expect(readSite(db)).toEqual(site);
   });
 });
 
