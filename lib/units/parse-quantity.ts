@@ -1,21 +1,15 @@
-import { inchesToMm, poundsToKg } from './conversions.ts';
 import type { DisplayUnits } from './format-quantity.ts';
+import { KG_IN, type LengthUnit, type MassUnit, MM_IN, scaleDecimal } from './scale-decimal.ts';
 
-const KG_PER_UNIT: Record<string, (value: number) => number> = {
-  kg: (value) => value,
-  t: (value) => value * 1000,
-  lb: poundsToKg,
-  lbs: poundsToKg,
-};
-
-const MM_PER_UNIT: Record<string, (value: number) => number> = {
-  mm: (value) => value,
-  cm: (value) => value * 10,
-  m: (value) => value * 1000,
-  in: inchesToMm,
-  '"': inchesToMm,
-  ft: (value) => inchesToMm(value * 12),
-  "'": (value) => inchesToMm(value * 12),
+const MASS_NAMES: Record<string, MassUnit> = { kg: 'kg', t: 't', lb: 'lb', lbs: 'lb' };
+const LENGTH_NAMES: Record<string, LengthUnit> = {
+  mm: 'mm',
+  cm: 'cm',
+  m: 'm',
+  in: 'in',
+  '"': 'in',
+  ft: 'ft',
+  "'": 'ft',
 };
 
 /**
@@ -26,7 +20,8 @@ const MM_PER_UNIT: Record<string, (value: number) => number> = {
 export function parseMassKg(text: string, units: DisplayUnits): number | null {
   const part = readPart(text);
   if (part === null) return null;
-  return KG_PER_UNIT[part.unit || (units === 'metric' ? 'kg' : 'lb')]?.(part.value) ?? null;
+  const unit = part.unit === '' ? (units === 'metric' ? 'kg' : 'lb') : MASS_NAMES[part.unit];
+  return unit === undefined ? null : scaleDecimal(part.decimal, KG_IN[unit]);
 }
 
 /** What length did a person write, mm? "1 200", "1200 mm", "1.2 m", "47 in", "8 ft 6 in", 8'6". As for a mass. */
@@ -39,13 +34,13 @@ export function parseLengthMm(text: string, units: DisplayUnits): number | null 
   }
   const part = readPart(text);
   if (part === null) return null;
-  return MM_PER_UNIT[part.unit || (units === 'metric' ? 'mm' : 'in')]?.(part.value) ?? null;
+  const unit = part.unit === '' ? (units === 'metric' ? 'mm' : 'in') : LENGTH_NAMES[part.unit];
+  return unit === undefined ? null : scaleDecimal(part.decimal, MM_IN[unit]);
 }
 
-/** One number with its unit; digits may be grouped in threes by any blank. */
-function readPart(text: string): { value: number; unit: string } | null {
+/** One decimal with its unit; digits may be grouped in threes by any blank. */
+function readPart(text: string): { decimal: string; unit: string } | null {
   const match = /^(\d{1,3}(?:\s\d{3})+|\d+)(\.\d+)?\s*([a-z'"]*)$/i.exec(text.trim());
   if (match === null) return null;
-  const value = Number(`${match[1]!.replace(/\s/g, '')}${match[2] ?? ''}`);
-  return Number.isFinite(value) ? { value, unit: match[3]!.toLowerCase() } : null;
+  return { decimal: `${match[1]!.replace(/\s/g, '')}${match[2] ?? ''}`, unit: match[3]!.toLowerCase() };
 }
