@@ -101,7 +101,7 @@ describe('limits so near that uses round to one number', () => {
     { truck: near(1000, belowKg), why: 'arms one bit less' },
     { truck: near(2 * belowKg, 500), why: 'plate one bit less' },
   ])('the order of the table decides as in the one lift check: $why', ({ truck }) => {
-    for (const grossKg of [3, 700, 899, 900, 901, 999, 1000, 1001, 1700]) {
+    for (let grossKg = 899; grossKg <= 1100; grossKg += 1) {
       const load = makeLoad({ id: 'near', grossKg });
       const index = makeIndex({
         trucks: [truck],

@@ -6,7 +6,7 @@ import { answerGrid } from '../../lib/grid/answer-grid.ts';
 import { compileSite } from '../../lib/grid/compile-site.ts';
 import { type GridAnswer, type GridQuestion, NO_ANSWER } from '../../lib/grid/question.ts';
 import type { Load } from '../../lib/model/load.ts';
-import { RULE_IDS, type RuleId } from '../../lib/model/rule-ids.ts';
+import { MASS_RULES, RULE_IDS, type RuleId } from '../../lib/model/rule-ids.ts';
 import { readSite } from '../../lib/model/site-file.ts';
 import { indexSite, type SiteIndex } from '../../lib/model/site-index.ts';
 import { chance, drawContext, drawLoad, drawSite } from './arbitrary-site.ts';
@@ -134,6 +134,21 @@ it('compared at least 20 000 triples, at their limits often, with every rule at 
       );
     }
   }
+});
+
+it('had every rule decide a refusal, every mass rule a thin verdict, and every mustKnow default an unknown', () => {
+  const decided = (verdict: string, rules: readonly RuleId[]) =>
+    rules.filter((rule) => !seen.governing.has(`${verdict} by ${rule}`));
+  expect(decided('refuse', RULE_IDS)).toEqual([]);
+  expect(decided('thin', MASS_RULES)).toEqual([]);
+  // unit-load is unknown for the load's own mass alone, and then plate-capacity, which is earlier, is unknown too
+  const canBeUnknown = RULE_IDS.filter((rule) => REACHABLE[rule].includes('unknown'));
+  expect(
+    decided(
+      'unproven',
+      canBeUnknown.filter((rule) => rule !== 'unit-load'),
+    ),
+  ).toEqual([]);
 });
 
 afterAll(() => {

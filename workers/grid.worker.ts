@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { createGridDesk } from './grid-desk.ts';
+
+expose(createGridDesk());
