@@ -24,7 +24,8 @@ describe('a lift checked by hand from the plate and the notice', () => {
     // 4000 mm line proves 3000 kg. Turn (VDI 2198, load no wider than twice the offset): 2000 + 450 + 1200 + 200 =
     // 3850 mm. Arms (ISO 2330 marking): 1500 x 500 / 600 = 1250 kg each.
     // Mast: 2200 + (5700 - 2200) x 3250 / 5000 + 100 = 4575 mm. Load: 3250 - 100 + 1000 + 100 = 4250 mm.
-    // Two such loads in the bay (EN 15620 class 400, from memory): 2 x 800 + 2 x 75 + 75 = 1825 mm. With the 1000 kg beside it the pair and the bay
+    // Two such loads in the bay (EN 15620 class 400, from memory): 2 x 800 + 2 x 75 + 75 = 1825 mm.
+    // With the 1000 kg beside it the pair and the bay
     // carry 1990 kg, each end frame half of that. Unit: 990 of 1000 kg, past 90 %: thin.
     expect(answer.steps.map(({ rule, outcome, need, have }) => [rule, outcome, need, have])).toEqual([
       ['truck-fit', 'not-applicable', null, null],
