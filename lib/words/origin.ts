@@ -7,6 +7,7 @@ import {
   groupDigits,
   type Lean,
 } from '../units/format-quantity.ts';
+import { fieldWords } from './field.ts';
 import { instantWords, truckKindWords } from './plain-words.ts';
 
 /** Where a number came from: whose fact, which part, its value. */
@@ -98,80 +99,4 @@ function valueWords({ of, value, unit }: Origin, units: DisplayUnits): string {
     case null:
       return groupDigits(value);
   }
-}
-
-const FIELD_WORDS: Record<string, string> = {
-  'depthMm / 2': 'half the depth',
-  'heightMm / 2': 'half the height',
-  'assessed / 2': 'the assessed mass divided by',
-  '(standing + assessed) / 2': 'what stands there and this load, divided by',
-  aisleClearanceMm: 'clearance added to the turn',
-  armCapacityKg: 'capacity of one fork arm',
-  armLoadCentreMm: 'load centre of the fork arm marking',
-  asOf: 'time asked about',
-  assessedKg: 'assessed mass of what else stands there',
-  at: 'newest check',
-  beamHeightMm: 'height of the beam',
-  beamTopMm: 'top of the beam above the floor',
-  capacityKg: 'capacity',
-  centreFromHeelMm: 'centre of gravity from the fork heel',
-  centreHeightMm: 'height of the centre of gravity',
-  checkValidHours: 'a check counts for',
-  clearWidthMm: 'clear width',
-  condition: 'condition',
-  depthMm: 'depth along the forks',
-  entryHeightMm: 'fork top face above the underside of the pallet',
-  extendedMm: 'mast height, extended',
-  fittedAttachment: 'fitted',
-  forkSupportFraction: 'part of the load that the forks must support',
-  frameDepthMm: 'depth of the frames',
-  freeLiftMm: 'free lift',
-  grossKg: 'gross mass',
-  heightMm: 'overall height',
-  insideOffsetMm: 'inside offset',
-  kind: 'kind',
-  largestGapMm: 'largest gap between beams',
-  lengthMm: 'fork length',
-  liftHeightMm: 'lift height',
-  load: 'load',
-  loadCentreMm: 'load centre',
-  loadDistanceMm: 'load distance',
-  loweredMm: 'mast height, lowered',
-  massBasis: 'basis of the mass',
-  mast: 'mast',
-  maxBayLoadKg: 'largest load of the bay',
-  maxGapMm: 'for gaps up to',
-  maxLiftMm: 'largest lift',
-  maxUnitKg: 'largest unit load',
-  outsideRadiusMm: 'outside turning radius',
-  overheadClearMm: 'clear height',
-  overheadMarginMm: 'margin overhead',
-  pairCapacityKg: 'capacity of the pair of beams',
-  pallets: 'pallets that stand there',
-  placingClearanceMm: 'placing clearance',
-  ratings: 'a rating that covers this',
-  reachDepth: 'rows of depth that it reaches',
-  reason: 'reason',
-  result: 'result',
-  row: 'row (1 front, 2 rear)',
-  since: 'on hold since',
-  sprinklerClearanceMm: 'clearance below sprinklers',
-  sprinklerMm: 'height of the sprinklers',
-  statedAisleMm: 'aisle stated by the maker',
-  tareKg: 'mass of the pallet',
-  turning: 'turning data',
-  verticalLoadCentreMm: 'height of the load centre',
-  weighed: 'allowance on a weighed mass',
-  calculated: 'allowance on a calculated mass',
-  declared: 'allowance on a declared mass',
-  widthMm: 'width',
-};
-
-/** `ratings[2].capacityKg` -> "line 3, capacity"; a field that has no words of its own is shown as it is. */
-function fieldWords(field: string): string {
-  const line = /^ratings\[(\d+)\]\.(.+)$/.exec(field);
-  if (line) return `line ${Number(line[1]) + 1}, ${fieldWords(line[2]!)}`;
-  const item = /^items\[\d+\] (.+)$/.exec(field);
-  if (item) return item[1]!;
-  return FIELD_WORDS[field] ?? FIELD_WORDS[field.slice(field.lastIndexOf('.') + 1)] ?? field;
 }
