@@ -64,6 +64,7 @@ function Drawing({
     plot.left + ((plot.right - plot.left) * lengthIn(mm, units)) / (across.at(-1) ?? 1);
   const y = (kg: number) => plot.bottom - ((plot.bottom - plot.top) * massIn(kg, units)) / (up.at(-1) ?? 1);
   const plateEndMm = Math.max(...lines.filter((line) => line.mast === 'vertical').map(endMm), 0);
+  const centres = [...new Set(lines.map((line) => line.loadCentreMm))];
   const labelsY = spreadLabels(
     lines.map((line) => y(line.steps.at(-1)?.capacityKg ?? 0)),
     { apart: TEXT_HEIGHT, from: plot.top + 4, to: plot.bottom - 4 },
@@ -133,7 +134,10 @@ function Drawing({
       <path d={`M${x(truck.maxLiftMm)} ${plot.top}V${plot.bottom}`} className={styles.most} />
 
       {lines.map((line, at) => (
-        <g key={`${line.mast} ${line.loadCentreMm}`} className={styles[`line${at % 4}`]}>
+        <g
+          key={`${line.mast} ${line.loadCentreMm}`}
+          className={styles[`line${centres.indexOf(line.loadCentreMm) % 4}`]}
+        >
           <path
             d={pathOf(line, x, y)}
             className={line.mast === 'vertical' ? styles.upright : styles.tilted}

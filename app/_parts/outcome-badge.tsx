@@ -12,15 +12,15 @@ const STROKES: Record<Outcome, { path: string; width: number }> = {
   'not-applicable': { path: 'M8 7.6v.8', width: 2.2 },
 };
 
-/** How one rule came out: mark, word and ink together. */
-export function OutcomeBadge({ outcome }: { outcome: Outcome }) {
+/** How one rule came out: mark, word and ink together. `words` say it more closely than the outcome's own word. */
+export function OutcomeBadge({ outcome, words }: { outcome: Outcome; words?: string }) {
   const { path, width } = STROKES[outcome];
   return (
     <span className={`${styles.badge} ${styles[outcome]}`}>
       <svg viewBox="0 0 16 16" aria-hidden="true">
         <path d={path} strokeWidth={width} />
       </svg>
-      {outcomeWord(outcome)}
+      {words ?? outcomeWord(outcome)}
     </span>
   );
 }

@@ -1,0 +1,76 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { notFound } from 'next/navigation';
+import { CautionStrip } from '@/app/_parts/caution-strip.tsx';
+import { compiledSiteOf } from '@/app/_parts/compiled-site-of.ts';
+import { LoadChart } from '@/app/_parts/load-chart.tsx';
+import { NoSite } from '@/app/_parts/no-site.tsx';
+import { PlateTable } from '@/app/_parts/plate-table.tsx';
+import { readUnits } from '@/app/_parts/read-units.ts';
+import { idOfRoute } from '@/app/_parts/screen-links.ts';
+import { plateCautions, plateCautionWords } from '@/app/trucks/[id]/plate-cautions.ts';
+import { servedByRun } from '@/app/trucks/[id]/served-by-run.ts';
+import { ServedTable } from '@/app/trucks/[id]/served-table.tsx';
+import { TruckFacts } from '@/app/trucks/[id]/truck-facts.tsx';
+import { TruckService } from '@/app/trucks/[id]/truck-service.tsx';
+import { siteSnapshot } from '@/lib/store/server-database.ts';
+import styles from './truck.module.css';
+
+type Params = { params: Promise<{ id: string }> };
+
+export async function generateMetadata({ params }: Params): Promise<Metadata> {
+  return { title: `Truck ${idOfRoute((await params).id)}` };
+}
+
+export default async function TruckPage({ params }: Params) {
+  const [snapshot, { id }, units] = await Promise.all([siteSnapshot(), params, readUnits()]);
+  if (snapshot === null) return <NoSite />;
+  const { index } = snapshot;
+  const truck = index.trucks.get(idOfRoute(id));
+  if (truck === undefined) notFound();
+  const nowIso = new Date().toISOString();
+  return (
+    <div className={styles.page}>
+      <header>
+        <p>
+          <Link href="/trucks">Trucks</Link>
+        </p>
+        <h1>
+          {truck.id} <span className="soft">{truck.name}</span>
+        </h1>
+      </header>
+      <CautionStrip
+        title="About this plate"
+        cautions={plateCautions(truck).map((caution) => plateCautionWords(caution, truck, units))}
+      />
+      <div className={styles.pair}>
+        <section className="sheet stack" aria-labelledby="plate-heading">
+          <h2 id="plate-heading">Capacity plate</h2>
+          <LoadChart truck={truck} units={units} />
+          <PlateTable truck={truck} units={units} />
+          <p className="soft dense">
+            A line proves its mass for every lower lift and shorter load centre, and nothing beyond. The plate
+            on the truck governs.
+          </p>
+        </section>
+        <div className="stack">
+          <section className="sheet stack" aria-labelledby="service-heading">
+            <h2 id="service-heading">Fit for service</h2>
+            <TruckService index={index} truck={truck} nowIso={nowIso} />
+          </section>
+          <section className="sheet stack" aria-labelledby="facts-heading">
+            <h2 id="facts-heading">Dimensions</h2>
+            <TruckFacts truck={truck} units={units} />
+          </section>
+        </div>
+      </div>
+      <section className="sheet stack" aria-labelledby="served-heading">
+        <h2 id="served-heading">What it can take down</h2>
+        <p className="soft">
+          Every pallet that stands in the racks now, asked with this truck as if its check had passed.
+        </p>
+        <ServedTable runs={servedByRun(compiledSiteOf(index), truck.id)} truck={truck.id} />
+      </section>
+    </div>
+  );
+}
