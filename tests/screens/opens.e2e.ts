@@ -14,6 +14,6 @@ test('the front page opens, names the program and leaves no error in the console
 });
 
 test('a fresh database shows the demo site by its name', async ({ page }) => {
-  await page.goto('/');
+  await page.goto('/site');
   await expect(page.getByRole('main')).toContainText('Tamblewick Quay Depot');
 });
