@@ -80,3 +80,15 @@ function nearestInHeight(elevation: Elevation, row: 1 | 2, bayAt: number, yMm: n
   }
   return best;
 }
+
+/** The cell at an end of the run on the level nearest in height to the cell given. */
+export function endCell(elevation: Elevation, row: 1 | 2, from: number, end: 'first' | 'last'): number {
+  const yMm = bandOf(elevation, from)?.band.yMm ?? 0;
+  const bays = end === 'first' ? elevation.bays : elevation.bays.toReversed();
+  for (const bay of bays) {
+    const bands = bay.bands.filter((band) => band.row === row);
+    const nearest = bands.toSorted((a, b) => Math.abs(a.yMm - yMm) - Math.abs(b.yMm - yMm))[0];
+    if (nearest !== undefined) return nearest.firstPlace + (end === 'first' ? 0 : nearest.count - 1);
+  }
+  return from;
+}

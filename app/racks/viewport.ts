@@ -8,6 +8,9 @@ export const MARGIN_PX = { left: 64, bottom: 34, top: 22, right: 16 } as const;
 /** Nearest zoom: one metre fills this many px. */
 const NEAREST_PX_PER_MM = 0.4;
 
+/** A cell of 900 mm is wide enough for mark and figure at this zoom. */
+const READABLE_PX_PER_MM = 0.085;
+
 type Size = Pick<Viewport, 'widthPx' | 'heightPx'>;
 
 /** The zoom at which the run's whole height fills the window. */
@@ -22,9 +25,20 @@ export function wholeZoom(elevation: Elevation, size: Size): number {
   return Math.min(roomPx / elevation.widthMm, heightZoom(elevation, size));
 }
 
-/** A view of the run's whole height from its left end; of the whole run where that is no narrower. */
+/** A view of the run's whole height from its left end. */
 export function viewHeight(elevation: Elevation, size: Size): Viewport {
   return inside(elevation, { xMm: 0, yMm: 0, ...size, pxPerMm: heightZoom(elevation, size) });
+}
+
+/** The view to begin with: the whole height, but a low run no larger than is needed to read its figures. */
+export function viewToBegin(elevation: Elevation, size: Size): Viewport {
+  const pxPerMm = Math.min(heightZoom(elevation, size), READABLE_PX_PER_MM);
+  return inside(elevation, {
+    xMm: 0,
+    yMm: 0,
+    ...size,
+    pxPerMm: Math.max(pxPerMm, wholeZoom(elevation, size)),
+  });
 }
 
 export function viewWhole(elevation: Elevation, size: Size): Viewport {
@@ -82,6 +96,19 @@ export function reveal(
   const xMm = Math.min(Math.max(view.xMm, box.xMm + box.widthMm - spanX), box.xMm);
   const yMm = Math.min(Math.max(view.yMm, box.yMm + box.heightMm - spanY), box.yMm);
   return inside(elevation, { ...view, xMm, yMm });
+}
+
+/** The point of the window to zoom about: the middle of a rectangle of the run if it is in view, else of the window. */
+export function middleOf(
+  view: Viewport,
+  box: { xMm: number; yMm: number; widthMm: number; heightMm: number } | null,
+): { x: number; y: number } {
+  const middle = { x: view.widthPx / 2, y: view.heightPx / 2 };
+  if (box === null) return middle;
+  const x = pxX(view, box.xMm + box.widthMm / 2);
+  const y = pxY(view, box.yMm + box.heightMm / 2);
+  const seen = x > 0 && x < view.widthPx && y > 0 && y < view.heightPx;
+  return seen ? { x, y } : middle;
 }
 
 export function mmAt(view: Viewport, atPx: { x: number; y: number }): { xMm: number; yMm: number } {
