@@ -105,6 +105,33 @@ describe('an import that fails', () => {
   });
 });
 
+describe('a text', () => {
+  it.each([
+    ['with letters beyond the basic plane', '\u{1F69C} gantry'],
+    ['composed in another way than it looks', 'e\u0301'],
+    ['on two lines', 'one\r\ntwo'],
+    ['named like a property', '__proto__'],
+    ['with quotes', `it's "so"`],
+  ])('%s is read back to the letter', (_what, text) => {
+    const site = makeSite({ loads: [makeLoad({ id: '__proto__', name: text, group: text })] });
+    expect(acceptSite(site).ok).toBe(true);
+    importSite(db, site, ACTOR);
+    expect(readSite(db)).toEqual(site);
+  });
+
+  it.each([
+    ['a NUL, at which SQLite cuts it', 'one\0two'],
+    ['half a character, which SQLite changes', 'one\ud800'],
+    ['the other half', '\udc00two'],
+  ])('with %s is refused by the model, and by the store if it comes that far', (_what, text) => {
+    const good = makeSite();
+    const site = { ...good, loads: [{ ...good.loads[0]!, name: text }] };
+    expect(acceptSite(site)).toMatchObject({ ok: false, refusals: [{ path: '$.loads[0].name' }] });
+    expect(() => importSite(db, site, ACTOR)).toThrow('cannot keep');
+    expect(readSite(db)).toBeNull();
+  });
+});
+
 describe('a site of 20 000 locations', () => {
   it('goes in and comes back exactly', () => {
     const site = bigSite(20_000);
