@@ -41,6 +41,7 @@ const MAY_IMPORT: Record<string, { from: string[]; why: string }> = {
       'lib/grid',
       'lib/plan',
       'lib/audit',
+      'lib/import',
     ],
     why: 'words speak of what the pure rooms found and know no screen',
   },

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { createImportDesk } from './import-desk.ts';
+
+expose(createImportDesk());
