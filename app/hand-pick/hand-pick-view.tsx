@@ -65,10 +65,14 @@ export function HandPickView({
           {relief.length === 0 ? <p>Only a lighter case: all else is at its best.</p> : null}
           <ol className={styles.relief}>
             {relief.map((entry) => (
-              <li key={entry.multiplier}>{reliefSentence(entry, origin, units)}</li>
+              <li key={entry.multipliers.join()}>{reliefSentence(entry, origin, units)}</li>
             ))}
           </ol>
-          <p className="soft">Each change by itself, the rest as it is.</p>
+          <p className="soft">
+            {origin.result.kind === 'outside'
+              ? 'Until all of this is put right no weight is recommended. The rest as it is.'
+              : 'Each change by itself, the rest as it is.'}
+          </p>
         </section>
         <LevelAdvice face={face} units={units} />
       </div>

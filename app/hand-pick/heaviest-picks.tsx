@@ -10,17 +10,18 @@ import styles from './hand-pick.module.css';
 
 const SHOWN = 12;
 
-/** The pick faces of the site that ask most of a person, worst first. */
+/** The pick faces of the site that ask most of a person, highest index first, those without an index last. */
 export function HeaviestPicks({ index, units }: { index: SiteIndex; units: DisplayUnits }) {
   const picks = picksOf(index);
-  const above = picks.filter(({ lift }) => exceedsRecommended(lift)).length;
+  const outside = picks.filter(({ lift }) => lift.result.kind === 'outside').length;
+  const above = picks.filter(({ lift }) => exceedsRecommended(lift)).length - outside;
   return (
     <section className="sheet stack" aria-labelledby="heaviest-heading">
       <h2 id="heaviest-heading">Pick faces that ask most of a person</h2>
       <p className="soft">
         {picks.length === 0
           ? 'No load that stands in this site is picked by hand.'
-          : `${above} of ${picks.length} pick faces are above the recommended limit.`}
+          : `Of ${picks.length} places where a load picked by hand stands, ${above} are above an index of 1, and at ${outside} nothing should be picked by hand as it stands (most are too high: bring the pallet down first).`}
       </p>
       {picks.length === 0 ? null : (
         <table className={styles.levels}>
@@ -28,7 +29,6 @@ export function HeaviestPicks({ index, units }: { index: SiteIndex; units: Displ
           <thead>
             <tr>
               <th scope="col">Location</th>
-              <th scope="col">Load</th>
               <th scope="col">Case</th>
               <th scope="col">Hands</th>
               <th scope="col">Index</th>
@@ -39,8 +39,8 @@ export function HeaviestPicks({ index, units }: { index: SiteIndex; units: Displ
               <tr key={place.id}>
                 <th scope="row">
                   <Link href={handPickHref({ location: place.id })}>{place.id}</Link>
+                  <span className={`soft ${styles.name}`}>{load.name}</span>
                 </th>
-                <td>{load.name}</td>
                 <td>{formatMass(lift.task.massKg, units, 'up')}</td>
                 <td>{formatLength(lift.task.handHeightMm, units, 'up')}</td>
                 <td>{lift.result.kind === 'index' ? indexWords(lift.result.liftingIndex) : 'none'}</td>
@@ -62,8 +62,10 @@ function picksOf(index: SiteIndex): Pick[] {
     const answer = handPickAt(place, load);
     if (answer !== null) picks.push({ place, load, lift: answer.origin });
   }
-  // No subtraction: two infinite ranks would give NaN.
-  return picks.sort((a, b) =>
-    rankOf(a.lift) === rankOf(b.lift) ? 0 : rankOf(a.lift) > rankOf(b.lift) ? -1 : 1,
-  );
+  return picks.sort((a, b) => shownRank(b.lift) - shownRank(a.lift));
+}
+
+/** A pallet that stands too high to be picked from says less than a case that is lifted daily and too heavy. */
+function shownRank(lift: HandLift): number {
+  return lift.result.kind === 'outside' ? 0 : rankOf(lift);
 }

@@ -42,7 +42,7 @@ export function LiftWorking({
         </tr>
         <tr className={styles.total}>
           <th scope="row">Lifting index</th>
-          <td>{formatMass(lift.task.massKg, units, 'up')} over the limit</td>
+          <td>{formatMass(lift.task.massKg, units, 'up')} divided by the limit</td>
           <td className="number">
             {lift.result.kind === 'index' ? indexWords(lift.result.liftingIndex) : 'none'}
           </td>

@@ -28,8 +28,9 @@ export default async function HandPickPage({ searchParams }: { searchParams: Pro
       {read.kind === 'refused' ? (
         <AskedRefusals title="This pick cannot be judged as it was asked" refused={read.refused} />
       ) : null}
+      {read.kind === 'nothing' ? <HeaviestPicks index={index} units={units} /> : null}
       <HandPickForm raw={raw} face={read.kind === 'asked' ? read.face : null} units={units} />
-      <HeaviestPicks index={index} units={units} />
+      {read.kind === 'nothing' ? null : <HeaviestPicks index={index} units={units} />}
     </div>
   );
 }

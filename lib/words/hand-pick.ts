@@ -82,11 +82,14 @@ export function handLiftSentence(lift: HandLift, units: DisplayUnits): string {
 
 /** What to change for one relief, and what comes of it. */
 export function reliefSentence(relief: Relief, lift: HandLift, units: DisplayUnits): string {
-  const then =
-    relief.liftingIndex === null
-      ? 'which is not enough alone'
-      : `index ${indexWords(relief.liftingIndex)}, ${formatMass(relief.rwlKg, units, 'down')} recommended`;
-  return `${changeWords(relief.multiplier, lift.task, units)}: ${then}.`;
+  const changes = relief.multipliers.map((id) => changeWords(id, lift.task, units));
+  const said = changes.map((change, at) => (at === 0 ? change : lowerFirst(change))).join(', and ');
+  const limit = formatMass(relief.rwlKg, units, 'down');
+  return `${said}: index ${indexWords(relief.liftingIndex)}, ${limit} recommended.`;
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 function changeWords(id: MultiplierId, task: HandLiftTask, units: DisplayUnits): string {

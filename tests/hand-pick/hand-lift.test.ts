@@ -88,14 +88,16 @@ describe('judgeHandLift', () => {
 describe('reliefOf', () => {
   it('puts the change that helps most first and leaves out what is already at its best', () => {
     const relief = reliefOf(judgeHandLift({ ...BEST, horizontalMm: 500, handHeightMm: 350 }));
-    expect(relief.map(({ multiplier }) => multiplier)).toEqual(['HM', 'VM']);
+    expect(relief.map(({ multipliers }) => multipliers)).toEqual([['HM'], ['VM']]);
     expect(relief[0]!.rwlKg).toBeCloseTo(23 * 0.88, 10);
     expect(relief[0]!.liftingIndex).toBeCloseTo(1 / 0.88, 10);
   });
 
-  it('says that one change is not enough while another multiplier is 0', () => {
-    const relief = reliefOf(judgeHandLift({ ...BEST, horizontalMm: 640, asymmetryDeg: 140 }));
-    expect(relief.map(({ liftingIndex }) => liftingIndex)).toEqual([null, null]);
+  it('puts right all that is out of bounds at once, since nothing less gives an index', () => {
+    const relief = reliefOf(judgeHandLift({ ...BEST, horizontalMm: 640, asymmetryDeg: 140, travelMm: 1000 }));
+    expect(relief.map(({ multipliers }) => multipliers)).toEqual([['HM', 'AM']]);
+    // 0.82 + 4.5/100 is left
+    expect(relief[0]!.rwlKg).toBeCloseTo(23 * 0.865, 10);
   });
 
   it('has nothing to offer for the best lift there is', () => {
