@@ -2,8 +2,10 @@ import { useId } from 'react';
 import { axisMarks, lengthIn, lengthUnit, massIn, massUnit, spreadLabels } from '@/app/_parts/chart-scale.ts';
 import { type ChartLine, chartLines } from '@/app/_parts/load-chart-lines.ts';
 import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
+import { plateRating } from '@/lib/check/plate-rating.ts';
 import type { Truck } from '@/lib/model/truck.ts';
 import { formatLength, formatMass, groupDigits } from '@/lib/units/format-quantity.ts';
+import { causeWords } from '@/lib/words/cause.ts';
 import styles from './load-chart.module.css';
 
 /** The lift that is asked about, to be marked on the chart. */
@@ -31,6 +33,11 @@ export function LoadChart(props: ChartProps) {
       <div className={styles.narrow}>
         <Drawing {...props} lines={lines} width={350} height={320} />
       </div>
+      {props.mark === undefined ? null : (
+        <figcaption className={styles.caption}>
+          {markSentence(props.truck, props.mark, props.units)}
+        </figcaption>
+      )}
     </figure>
   );
 }
@@ -154,6 +161,7 @@ function Drawing({
       {mark === undefined ? null : (
         <Mark
           mark={mark}
+          proven={plateRating(truck, 'vertical', mark.liftMm, mark.loadCentreMm).kind === 'proven'}
           plot={plot}
           x={x(mark.liftMm)}
           y={mark.assessedKg === null ? null : y(mark.assessedKg)}
@@ -165,7 +173,19 @@ function Drawing({
 
 type Plot = { left: number; right: number; top: number; bottom: number };
 
-function Mark({ mark, plot, x, y }: { mark: ChartMark; plot: Plot; x: number; y: number | null }) {
+function Mark({
+  mark,
+  proven,
+  plot,
+  x,
+  y,
+}: {
+  mark: ChartMark;
+  proven: boolean;
+  plot: Plot;
+  x: number;
+  y: number | null;
+}) {
   const toLeft = x > (plot.left + plot.right) / 2;
   if (y === null) {
     return (
@@ -180,9 +200,9 @@ function Mark({ mark, plot, x, y }: { mark: ChartMark; plot: Plot; x: number; y:
   return (
     <g className={styles.mark} data-mark={mark.liftMm}>
       <path d={`M${x} ${plot.bottom}V${y}H${plot.left}`} className={styles.markLine} />
-      <path d={`M${x} ${y - 9}l9 9l-9 9l-9 -9z`} className={styles.markPoint} />
+      <path d={`M${x} ${y - 9}l9 9l-9 9l-9 -9z`} className={proven ? styles.markPoint : styles.markOpen} />
       <text x={toLeft ? x - 13 : x + 13} y={y + 16} textAnchor={toLeft ? 'end' : 'start'}>
-        this lift
+        {proven ? 'this lift' : 'this lift: no line covers it'}
       </text>
     </g>
   );
@@ -196,6 +216,16 @@ function pathOf(line: ChartLine, x: (mm: number) => number, y: (kg: number) => n
 
 function endMm(line: ChartLine): number {
   return line.steps.at(-1)?.toMm ?? 0;
+}
+
+/** The lift that is marked, and what the plate says to it. */
+function markSentence(truck: Truck, mark: ChartMark, units: ShownUnits): string {
+  const plate = plateRating(truck, 'vertical', mark.liftMm, mark.loadCentreMm);
+  const mass = mark.assessedKg === null ? 'a mass not known' : formatMass(mark.assessedKg, units, 'up');
+  const lift = `This lift: ${mass} at ${formatLength(mark.liftMm, units, 'up')}, load centre ${formatLength(mark.loadCentreMm, units, 'up')}.`;
+  return plate.kind === 'proven'
+    ? `${lift} With the mast vertical the plate proves ${formatMass(plate.rating.capacityKg, units, 'down')} there.`
+    : `${lift} The plate proves nothing there: ${causeWords(plate.cause)}.`;
 }
 
 /** The chart in words for those who hear the page: each line's steps, then the lift that is asked about. */

@@ -6,7 +6,7 @@ import styles from './load-side-view.module.css';
 
 const WIDTH = 440;
 const HEIGHT = 360;
-const PLOT = { left: 92, right: 350, top: 44, bottom: 300 };
+const PLOT = { left: 106, right: 352, top: 44, bottom: 300 };
 
 /**
  * The load from the side, to scale, the fork heel at the left: its depth and height, and where its centre of gravity

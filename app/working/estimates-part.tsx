@@ -31,12 +31,12 @@ export function EstimatesPart({
           <tbody>
             <tr>
               <th scope="row">Field rule, capacity × plate load centre ÷ load centre</th>
-              <td>about {formatMass(beyond.fieldRuleKg, units, 'down')}</td>
+              <td>about {formatMass(Math.floor(beyond.fieldRuleKg), units, 'down')}</td>
             </tr>
             {beyond.momentKg === null ? null : (
               <tr>
                 <th scope="row">By moments about the front axle, the bolder of the two</th>
-                <td>about {formatMass(beyond.momentKg, units, 'down')}</td>
+                <td>about {formatMass(Math.floor(beyond.momentKg), units, 'down')}</td>
               </tr>
             )}
           </tbody>
