@@ -1,10 +1,11 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import type { GridRun } from '@/app/_parts/use-grid.ts';
 import styles from './work-strip.module.css';
 
 /** How far the answers are, with a way to stop; always of the same height, so that nothing jumps when they come. */
-export function WorkStrip({ run, rest }: { run: GridRun; rest: string }) {
+export function WorkStrip({ run, rest, children }: { run: GridRun; rest: string; children?: ReactNode }) {
   const { work } = run;
   return (
     <div className={`${styles.strip} no-print`} role="status">
@@ -29,7 +30,12 @@ export function WorkStrip({ run, rest }: { run: GridRun; rest: string }) {
           </button>
         </>
       ) : null}
-      {work.state === 'rest' ? <span className="soft">{rest}</span> : null}
+      {work.state === 'rest' ? (
+        <>
+          <span className="soft">{rest}</span>
+          {children}
+        </>
+      ) : null}
     </div>
   );
 }

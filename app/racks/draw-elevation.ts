@@ -51,7 +51,7 @@ function drawRun(ctx: CanvasRenderingContext2D, run: ColourRun, drawing: Drawing
   const [x, y, width, height] = [run.x + gap, run.y + gap, run.width - 2 * gap, run.height - gap];
   ctx.fillStyle = verdict === undefined ? BLANK_FILL : VERDICT_COLOURS[verdict].fill;
   ctx.fillRect(x, y, width, height);
-  if (verdict === 'unproven' || verdict === 'refuse') {
+  if (verdict !== undefined && isHatched(verdict)) {
     const pattern = drawing.patterns[verdict];
     if (pattern !== null && height > 5) {
       ctx.fillStyle = pattern;
@@ -73,8 +73,10 @@ function drawMark(ctx: CanvasRenderingContext2D, verdict: Verdict, x: number, y:
   ctx.save();
   ctx.translate(x - size / 2, y - size / 2);
   ctx.scale(size / 16, size / 16);
-  ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
-  ctx.fillRect(0, 0, 16, 16);
+  if (isHatched(verdict)) {
+    ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
+    ctx.fillRect(0, 0, 16, 16);
+  }
   ctx.lineCap = 'square';
   ctx.lineWidth = stroke.width;
   ctx.strokeStyle = VERDICT_COLOURS[verdict].ink;
@@ -95,8 +97,10 @@ function drawFigure(
   if (wide > width - 2) return;
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
-  ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
-  ctx.fillRect(x - wide / 2 - 1, y - 8, wide + 2, 15);
+  if (isHatched(verdict)) {
+    ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
+    ctx.fillRect(x - wide / 2 - 1, y - 8, wide + 2, 15);
+  }
   ctx.fillStyle = VERDICT_COLOURS[verdict].ink;
   ctx.fillText(figure, x, y);
 }
@@ -125,6 +129,10 @@ function drawCursor(ctx: CanvasRenderingContext2D, { elevation, view }: Drawing,
   ctx.lineWidth = 3;
   ctx.strokeStyle = '#0b5a8f';
   ctx.strokeRect(x, y, width, height);
+}
+
+function isHatched(verdict: Verdict): verdict is keyof Patterns {
+  return verdict === 'unproven' || verdict === 'refuse';
 }
 
 /** Hatching that survives grey printing: strokes one way for unproven, both ways for refuse. */

@@ -29,7 +29,7 @@ type Props = Pick<Drawing, 'figureOf' | 'standingAt' | 'heightLabel' | 'codes' |
   onMove: (cell: number) => void;
   onOpen: (cell: number) => void;
   onRow: (row: 1 | 2, cell: number | null) => void;
-  legend: ReactNode;
+  figureChoice: ReactNode;
 };
 
 /** A run drawn to scale: pan and zoom by pointer, touch, wheel and keys; a cursor that keys move; a tap opens the working. */
@@ -150,7 +150,7 @@ export function ElevationCanvas(props: Props) {
             Full height
           </button>
         </span>
-        {props.legend}
+        {props.figureChoice}
       </div>
       <div
         ref={frame}

@@ -1,5 +1,4 @@
 import type { Condition, Run } from '@/lib/model/racking.ts';
-import type { SiteIndex } from '@/lib/model/site-index.ts';
 
 /** Upright width as drawn, mm. The facts do not hold it; nothing is judged by it. */
 export const UPRIGHT_DRAWN_MM = 100;
@@ -44,23 +43,6 @@ export type Elevation = {
   bays: readonly DrawnBay[];
   beams: readonly DrawnBeam[];
 };
-
-/** How many locations stand before each run in site order, by run id. */
-export function firstPlaces(index: SiteIndex): ReadonlyMap<string, number> {
-  const first = new Map<string, number>();
-  let count = 0;
-  for (const run of index.site.runs) {
-    first.set(run.id, count);
-    count += placeCountOf(run);
-  }
-  return first;
-}
-
-function placeCountOf(run: Run): number {
-  let count = 0;
-  for (const bay of run.bays) for (const level of bay.levels) count += level.locations.length;
-  return count;
-}
 
 /**
  * Where does each frame, beam and location of a run stand in a drawing to scale?

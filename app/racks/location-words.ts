@@ -1,4 +1,4 @@
-import { mostAt, type RacksAnswer, spareAt, truckAt, verdictAt } from '@/app/racks/location-rows.ts';
+import { mostAt, type RacksAnswer, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
 import { RULE_IDS } from '@/lib/model/rule-ids.ts';
 import type { Place } from '@/lib/model/site-index.ts';
 import { type DisplayUnits, formatMass } from '@/lib/units/format-quantity.ts';

@@ -1,19 +1,11 @@
 'use client';
 
 import { type ReactNode, useDeferredValue, useId, useMemo, useState } from 'react';
+import { mostAt, type RacksAnswer, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictBadge, VerdictMark } from '@/app/_parts/verdict-badge.tsx';
 import { downloadText } from '@/app/racks/download-text.ts';
-import {
-  type Listing,
-  type LocationColumn,
-  listLocations,
-  mostAt,
-  type RacksAnswer,
-  spareAt,
-  truckAt,
-  verdictAt,
-} from '@/app/racks/location-rows.ts';
+import { type Listing, type LocationColumn, listLocations } from '@/app/racks/location-rows.ts';
 import { locationsCsv } from '@/app/racks/table-csv.ts';
 import { useWindowedRows } from '@/app/racks/use-windowed-rows.ts';
 import { VERDICTS, type Verdict } from '@/lib/check/step.ts';

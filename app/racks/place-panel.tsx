@@ -5,11 +5,12 @@ import { type Ref, useMemo, useState } from 'react';
 import { resolveLift } from '@/app/_parts/asked-lift.ts';
 import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import { CautionStrip } from '@/app/_parts/caution-strip.tsx';
+import { writeLiftQuery } from '@/app/_parts/lift-query.ts';
+import { type RacksAnswer, truckAt } from '@/app/_parts/racks-answer.ts';
 import { workingHref } from '@/app/_parts/screen-links.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictHead } from '@/app/_parts/verdict-head.tsx';
 import { WorkingSteps } from '@/app/_parts/working-steps.tsx';
-import { type RacksAnswer, truckAt } from '@/app/racks/location-rows.ts';
 import type { RacksQuery } from '@/app/racks/racks-query.ts';
 import { checkLift } from '@/lib/check/check-lift.ts';
 import { VERDICTS } from '@/lib/check/step.ts';
@@ -85,7 +86,7 @@ export function PlacePanel({
         </button>
       </header>
       {resolved.kind === 'refused' ? (
-        <Unasked standing={index.stockAt.has(location)} resolved={resolved} />
+        <Unasked location={location} standing={index.stockAt.has(location)} resolved={resolved} />
       ) : shown === undefined ? (
         <p>No truck is asked about.</p>
       ) : (
@@ -128,13 +129,22 @@ export function PlacePanel({
 }
 
 function Unasked({
+  location,
   standing,
   resolved,
 }: {
+  location: string;
   standing: boolean;
   resolved: Extract<ReturnType<typeof resolveLift>, { kind: 'refused' }>;
 }) {
-  if (!standing && resolved.query.load.kind === 'stored')
-    return <p>Nothing stands here, so there is nothing to judge. Choose a load to put away here.</p>;
-  return <AskedRefusals title="This lift cannot be judged as it was asked" refused={resolved.refused} />;
+  if (standing || resolved.query.load.kind !== 'stored')
+    return <AskedRefusals title="This lift cannot be judged as it was asked" refused={resolved.refused} />;
+  return (
+    <>
+      <p>Nothing stands here, so there is nothing to take down.</p>
+      <Link className="button" href={`/which-truck?${writeLiftQuery({ location, operation: 'place' })}`}>
+        Put a load away here
+      </Link>
+    </>
+  );
 }

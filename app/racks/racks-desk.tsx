@@ -3,12 +3,13 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import { EmptyState } from '@/app/_parts/empty-state.tsx';
+import { firstPlaces } from '@/app/_parts/first-places.ts';
+import type { RacksAnswer } from '@/app/_parts/racks-answer.ts';
 import { StaleChecksStrip } from '@/app/_parts/stale-checks-strip.tsx';
 import { useGrid } from '@/app/_parts/use-grid.ts';
 import { WorkStrip } from '@/app/_parts/work-strip.tsx';
 import { bandOf } from '@/app/racks/cell-cursor.ts';
-import { drawElevation, firstPlaces } from '@/app/racks/elevation.ts';
-import type { RacksAnswer } from '@/app/racks/location-rows.ts';
+import { drawElevation } from '@/app/racks/elevation.ts';
 import { LocationsTable } from '@/app/racks/locations-table.tsx';
 import { PlacePanel } from '@/app/racks/place-panel.tsx';
 import { QuestionForm } from '@/app/racks/question-form.tsx';
@@ -17,7 +18,8 @@ import type { RacksQuery } from '@/app/racks/racks-query.ts';
 import { askRacks, runLookedAt } from '@/app/racks/racks-question.ts';
 import { RunDrawing } from '@/app/racks/run-drawing.tsx';
 import { RunPicker } from '@/app/racks/run-picker.tsx';
-import { summariseLocations } from '@/lib/grid/summary.ts';
+import { VerdictCounts } from '@/app/racks/verdict-counts.tsx';
+import { countVerdicts, summariseLocations } from '@/lib/grid/summary.ts';
 import type { SiteIndex } from '@/lib/model/site-index.ts';
 import { instantWords } from '@/lib/words/plain-words.ts';
 import styles from './racks.module.css';
@@ -36,6 +38,8 @@ export function RacksDesk({
 }) {
   const [now, setNow] = useState(() => new Date().toISOString());
   const [open, setOpen] = useState(false);
+  // on a phone the question folds away, so that the racks are seen first
+  const [asking, setAsking] = useState(() => window.matchMedia('(min-width: 761px)').matches);
   const panel = useRef<HTMLElement>(null);
   const drawing = useRef<HTMLDivElement>(null);
   const places = useMemo(() => [...index.places.values()], [index]);
@@ -60,6 +64,14 @@ export function RacksDesk({
   const elevation = useMemo(
     () => (rack === undefined ? null : drawElevation(rack, firsts.get(rack.id)!)),
     [rack, firsts],
+  );
+
+  const counts = useMemo(
+    () =>
+      answer === null || elevation === null
+        ? null
+        : countVerdicts(answer.summary, elevation.firstPlace, elevation.firstPlace + elevation.placeCount),
+    [answer, elevation],
   );
 
   const change = useCallback(
@@ -103,7 +115,11 @@ export function RacksDesk({
   const cursor = place === undefined || place.run.id !== elevation.runId ? null : places.indexOf(place);
   return (
     <>
-      <details className={`sheet ${styles.question} no-print`} open>
+      <details
+        className={`sheet ${styles.question} no-print`}
+        open={asking}
+        onToggle={({ currentTarget }) => setAsking(currentTarget.open)}
+      >
         <summary>
           <span className="unseen">Asked: </span>
           {questionWords(index, query)}
@@ -142,13 +158,15 @@ export function RacksDesk({
           now={now}
           onTime={(time) => change({ lift: { ...query.lift, time } })}
         />
-        <div className="row">
-          <WorkStrip run={run} rest={timeWords(query, now)} />
-          {query.lift.time.kind === 'now' ? (
-            <button type="button" className="no-print" onClick={() => setNow(new Date().toISOString())}>
-              Judge as of now
-            </button>
-          ) : null}
+        <div className={styles.state}>
+          <WorkStrip run={run} rest={timeWords(query, now)}>
+            {query.lift.time.kind === 'now' ? (
+              <button type="button" onClick={() => setNow(new Date().toISOString())}>
+                Again, as of now
+              </button>
+            ) : null}
+          </WorkStrip>
+          <VerdictCounts counts={counts} storedAsked={query.lift.load.kind === 'stored'} />
         </div>
         {query.view === 'drawing' ? (
           <div ref={drawing} className={styles.drawing}>

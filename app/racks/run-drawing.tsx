@@ -1,14 +1,12 @@
 'use client';
 
-import { useMemo } from 'react';
+import { mostAt, type RacksAnswer, spareAt } from '@/app/_parts/racks-answer.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import type { Elevation } from '@/app/racks/elevation.ts';
 import { ElevationCanvas } from '@/app/racks/elevation-canvas.tsx';
-import { mostAt, type RacksAnswer, spareAt } from '@/app/racks/location-rows.ts';
+import { FigureChoice } from '@/app/racks/figure-choice.tsx';
 import { locationWords } from '@/app/racks/location-words.ts';
 import type { RacksQuery } from '@/app/racks/racks-query.ts';
-import { VerdictLegend } from '@/app/racks/verdict-legend.tsx';
-import { countVerdicts } from '@/lib/grid/summary.ts';
 import type { Place, SiteIndex } from '@/lib/model/site-index.ts';
 import { formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 
@@ -41,13 +39,6 @@ export function RunDrawing({
   onRow: (row: 1 | 2) => void;
 }) {
   const units = useUnits();
-  const counts = useMemo(
-    () =>
-      answer === null
-        ? null
-        : countVerdicts(answer.summary, elevation.firstPlace, elevation.firstPlace + elevation.placeCount),
-    [answer, elevation],
-  );
   const figureOf = (cell: number): string | null => {
     if (answer === null) return null;
     const kg = figure === 'most' ? mostAt(answer, cell) : spareAt(answer, cell);
@@ -71,15 +62,7 @@ export function RunDrawing({
         onRow(next);
         if (cell !== null) onMove(cell);
       }}
-      legend={
-        <VerdictLegend
-          counts={counts}
-          units={units}
-          figure={figure}
-          onFigure={onFigure}
-          storedAsked={answer !== null && answer.assessedKg.length !== 1}
-        />
-      }
+      figureChoice={<FigureChoice units={units} figure={figure} onFigure={onFigure} />}
     />
   );
 }

@@ -68,7 +68,7 @@ export function RunPicker({
           onChange={({ target }) => setWords(target.value)}
           aria-describedby={`${ids}-fault`}
         />
-        <button type="submit">Go there</button>
+        <button type="submit">Go</button>
         <span id={`${ids}-fault`} role="status" className="fault">
           {fault}
         </span>

@@ -6,7 +6,7 @@ import {
   spareAt,
   truckAt,
   verdictAt,
-} from '@/app/racks/location-rows.ts';
+} from '@/app/_parts/racks-answer.ts';
 import { RULE_IDS } from '@/lib/model/rule-ids.ts';
 
 /**

@@ -4,7 +4,7 @@ import type { Elevation } from '@/app/racks/elevation.ts';
 export type Viewport = { xMm: number; yMm: number; pxPerMm: number; widthPx: number; heightPx: number };
 
 /** Room kept around the drawing: for beam heights at the left and bay names below, px. */
-export const MARGIN_PX = { left: 64, bottom: 34, top: 22, right: 16 } as const;
+export const MARGIN_PX = { left: 76, bottom: 34, top: 22, right: 16 } as const;
 /** Nearest zoom: one metre fills this many px. */
 const NEAREST_PX_PER_MM = 0.4;
 

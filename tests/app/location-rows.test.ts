@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Listing, listLocations, type RacksAnswer, spareAt } from '../../app/racks/location-rows.ts';
+import { type RacksAnswer, spareAt } from '../../app/_parts/racks-answer.ts';
+import { type Listing, listLocations } from '../../app/racks/location-rows.ts';
 import { locationsCsv } from '../../app/racks/table-csv.ts';
 import { VERDICTS } from '../../lib/check/step.ts';
 import { answerGrid } from '../../lib/grid/answer-grid.ts';

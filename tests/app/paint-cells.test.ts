@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { firstPlaces } from '../../app/_parts/first-places.ts';
 import { moveCursor, otherRow } from '../../app/racks/cell-cursor.ts';
-import { drawElevation, type Elevation, firstBayBeyond, firstPlaces } from '../../app/racks/elevation.ts';
+import { drawElevation, type Elevation, firstBayBeyond } from '../../app/racks/elevation.ts';
 import { cellAt, NO_CODE, paintCells } from '../../app/racks/paint-cells.ts';
 import {
   mmAt,
