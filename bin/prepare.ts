@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { demoSite } from '../lib/demo/demo-site.ts';
+import { demoSiteAt } from '../lib/demo/demo-site-at.ts';
 import { importSite } from '../lib/store/import-site.ts';
 import { DatabaseRefused } from '../lib/store/migrate-database.ts';
 import { closeDatabase, openDatabase } from '../lib/store/open-database.ts';
@@ -13,8 +13,9 @@ try {
   const path = join(folder, 'tinewise.db');
   const db = openDatabase(path);
   if (isEmpty(db)) {
-    const site = demoSite();
-    importSite(db, site, { who: 'the demo', at: new Date().toISOString() });
+    const at = new Date().toISOString();
+    const site = demoSiteAt(at);
+    importSite(db, site, { who: 'the demo', at });
     console.log(`New database ${path} with the demo site "${site.site.name}".`);
   }
   closeDatabase(db);

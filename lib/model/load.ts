@@ -69,12 +69,14 @@ export function grossMass(load: Load, pallet: PalletType | null): GrossMass | nu
  * What mass is the lift judged by? kg, or null when the gross mass is not known.
  *
  * gross x (100 + massAllowancePercent[basis]) / 100: multiplied before it is divided, so that a whole number of
- * kilograms and of percent gives an exact product (1000 x 1.1 in binary is 1100.0000000000002).
+ * kilograms and of percent gives an exact product (1000 x 1.1 in binary is 1100.0000000000002). Without an allowance the
+ * gross mass itself: x 100 / 100 would raise some masses by one bit and refuse a load that is exactly at its limit.
  */
 export function assessedMassKg(load: Load, pallet: PalletType | null, policy: Policy): number | null {
   const gross = grossMass(load, pallet);
   if (gross === null) return null;
-  return (gross.kg * (100 + policy.massAllowancePercent[gross.basis])) / 100;
+  const allowancePercent = policy.massAllowancePercent[gross.basis];
+  return allowancePercent === 0 ? gross.kg : (gross.kg * (100 + allowancePercent)) / 100;
 }
 
 /** How far is the load's centre of gravity from the fork heel, mm? Half the depth where it is not stated (uniform load). */
