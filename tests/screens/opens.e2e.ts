@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 test('the front page opens, names the program and leaves no error in the console', async ({ page }) => {
   const errors: string[] = [];
   page.on('console', (message) => {
-    if (message.type() === 'error') errors.push(message.text());
+    if (message.type() === 'error') errors.push(`${message.text()} ${message.location().url}`);
   });
   page.on('pageerror', (error) => errors.push(error.message));
   await page.goto('/');
