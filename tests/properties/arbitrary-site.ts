@@ -49,8 +49,8 @@ function listOf<T>(count: number, draw: (at: number) => T): T[] {
 
 const DEPTHS_MM = [800, 1000, 1200, 1100.5];
 const HEIGHTS_MM = [900, 1200, 1250, 1450, 2000];
-const MASSES_KG = [300, 450, 500, 900, 901, 1000, 1000.5, 1200, 333.3];
-const CAPACITIES_KG = [...MASSES_KG, 990, 1100, 1111.1, 1500, 2000, 2400];
+const MASSES_KG = [300, 450, 500, 900, 901, 1000, 1000.5, 1200, 333.3, 0.1, 612.7];
+const CAPACITIES_KG = [...MASSES_KG, 990, 1100, 1111.1, 1500, 1999.9, 2000, 2400];
 const TIMES = ['2026-03-01', '2026-03-01T18:00:00Z', '2026-03-02T05:59:59Z', '2026-03-02T06:00:00Z'];
 const ATTACHMENTS = [null, 'sideshift', 'clamp'];
 
@@ -323,7 +323,7 @@ export function drawLevel(
     level,
     beamTopMm: given.beamTopMm,
     beamHeightMm: pick(g, [100, 120]),
-    pairCapacityKg: orNull(g, d.calm ? 4 : 15, () => pick(g, [900, 1000, 1800, 2000, 2500, 3000, 4500])),
+    pairCapacityKg: orNull(g, d.calm ? 4 : 15, () => pick(g, [900, 1000, 1800, 2000, 2333.3, 3000, 4500])),
     depthPositions: given.depthPositions,
     maxUnitKg: orNull(g, 40, () => pick(g, CAPACITIES_KG)),
     decked: chance(g, 30),

@@ -78,7 +78,7 @@ it('answers an edited sheet as the edited site compiled anew', () => {
         site = after;
       }
     }),
-    { seed: SEED, numRuns: 150 },
+    { seed: SEED, numRuns: 150, endOnFailure: true },
   );
   console.info(`seed ${SEED}: edits ${JSON.stringify(kinds)}, ${changed} of them changed an answer`);
   expect(Math.min(...Object.values(kinds))).toBeGreaterThan(100);
@@ -104,6 +104,6 @@ it('refuses an edit of what the site does not have, and of a level whose locatio
       const longer = { ...level, locations: [...level.locations, 'new'] };
       expect(() => editSheet(sheet, { ...edit, level: longer })).toThrow('compile the site anew');
     }),
-    { seed: SEED, numRuns: 5 },
+    { seed: SEED, numRuns: 5, endOnFailure: true },
   );
 });
