@@ -33,11 +33,16 @@ export function LoadChart(props: ChartProps) {
       <div className={styles.narrow}>
         <Drawing {...props} lines={lines} width={350} height={320} />
       </div>
-      {props.mark === undefined ? null : (
-        <figcaption className={styles.caption}>
-          {markSentence(props.truck, props.mark, props.units)}
-        </figcaption>
-      )}
+      <figcaption className={styles.caption}>
+        {props.mark === undefined ? null : (
+          <strong>{markSentence(props.truck, props.mark, props.units)} </strong>
+        )}
+        <span className="soft">
+          At each line its load centre; dashed where the mast is tilted forward. Dotted upright: the largest
+          lift.
+          {endOfPlateMm(lines) < props.truck.maxLiftMm ? ' Hatched: the plate states nothing there.' : ''}
+        </span>
+      </figcaption>
     </figure>
   );
 }
@@ -70,12 +75,9 @@ function Drawing({
   const x = (mm: number) =>
     plot.left + ((plot.right - plot.left) * lengthIn(mm, units)) / (across.at(-1) ?? 1);
   const y = (kg: number) => plot.bottom - ((plot.bottom - plot.top) * massIn(kg, units)) / (up.at(-1) ?? 1);
-  const plateEndMm = Math.max(...lines.filter((line) => line.mast === 'vertical').map(endMm), 0);
+  const plateEndMm = endOfPlateMm(lines);
   const centres = [...new Set(lines.map((line) => line.loadCentreMm))];
-  const labelsY = spreadLabels(
-    lines.map((line) => y(line.steps.at(-1)?.capacityKg ?? 0)),
-    { apart: TEXT_HEIGHT, from: plot.top + 4, to: plot.bottom - 4 },
-  );
+  const labelsY = labelHeights(lines, y, plot);
 
   return (
     <svg
@@ -126,9 +128,6 @@ function Drawing({
       <text x={plot.right} y={height - 8} textAnchor="end" className={styles.name}>
         {`Lift height, ${lengthUnit(units)}`}
       </text>
-      <text x={plot.right + 8} y={12} className={styles.name}>
-        Load centre
-      </text>
 
       {plateEndMm < truck.maxLiftMm ? (
         <g>
@@ -150,10 +149,10 @@ function Drawing({
             className={line.mast === 'vertical' ? styles.upright : styles.tilted}
           />
           <path
-            d={`M${x(endMm(line))} ${y(line.steps.at(-1)?.capacityKg ?? 0)}L${plot.right + 4} ${labelsY[at]}`}
+            d={`M${x(endMm(line))} ${y(line.steps.at(-1)?.capacityKg ?? 0)}L${x(endMm(line)) + 5} ${labelsY[at]}`}
             className={styles.lead}
           />
-          <text x={plot.right + 8} y={(labelsY[at] ?? 0) + 4} className={styles.label}>
+          <text x={x(endMm(line)) + 8} y={(labelsY[at] ?? 0) + 4} className={styles.label}>
             {`${formatLength(line.loadCentreMm, units, 'down')}${line.mast === 'vertical' ? '' : ', tilt'}`}
           </text>
         </g>
@@ -208,10 +207,29 @@ function Mark({
   );
 }
 
+/** Where each line's label stands: at its end, clear of the labels of the other lines that end at that height. */
+function labelHeights(lines: readonly ChartLine[], y: (kg: number) => number, plot: Plot): number[] {
+  const placed = lines.map((line) => y(line.steps.at(-1)?.capacityKg ?? 0));
+  for (const end of new Set(lines.map(endMm))) {
+    const group = lines.flatMap((line, at) => (endMm(line) === end ? [at] : []));
+    const spread = spreadLabels(
+      group.map((at) => placed[at] ?? 0),
+      { apart: TEXT_HEIGHT, from: plot.top + 4, to: plot.bottom - 4 },
+    );
+    for (const [order, at] of group.entries()) placed[at] = spread[order] ?? 0;
+  }
+  return placed;
+}
+
 function pathOf(line: ChartLine, x: (mm: number) => number, y: (kg: number) => number): string {
   return line.steps
     .map((step, at) => `${at === 0 ? 'M' : 'L'}${x(step.fromMm)} ${y(step.capacityKg)}H${x(step.toMm)}`)
     .join('');
+}
+
+/** How high the plate rates the truck with its mast vertical. */
+function endOfPlateMm(lines: readonly ChartLine[]): number {
+  return Math.max(0, ...lines.filter((line) => line.mast === 'vertical').map(endMm));
 }
 
 function endMm(line: ChartLine): number {

@@ -1,4 +1,4 @@
-import { type PlateCell, plateGrids } from '@/app/_parts/plate-grid.ts';
+import { type PlateCell, type PlateGrid, plateGrids } from '@/app/_parts/plate-grid.ts';
 import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import type { Truck } from '@/lib/model/truck.ts';
 import { formatLength, formatMass } from '@/lib/units/format-quantity.ts';
@@ -6,7 +6,7 @@ import styles from './plate-table.module.css';
 
 /**
  * A capacity plate the way it reads on the truck: heights down, load centres across, one block for each attachment and
- * mast position. `used` are the plate's lines (their places in its list) that a verdict rests on.
+ * mast position, what is fitted first. `used` are the plate's lines (their places in its list) that a verdict rests on.
  */
 export function PlateTable({
   truck,
@@ -17,7 +17,9 @@ export function PlateTable({
   units: ShownUnits;
   used?: readonly number[];
 }) {
-  const grids = plateGrids(truck.plate);
+  const isFitted = (grid: PlateGrid) => grid.attachment === truck.fittedAttachment;
+  const all = plateGrids(truck.plate);
+  const grids = [...all.filter(isFitted), ...all.filter((grid) => !isFitted(grid))];
   if (grids.length === 0) return <p className={styles.none}>The plate states no capacity.</p>;
   return (
     <div className={styles.blocks}>

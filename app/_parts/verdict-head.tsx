@@ -1,10 +1,9 @@
 'use client';
 
-import { showStepValue } from '@/app/_parts/step-value.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictBadge } from '@/app/_parts/verdict-badge.tsx';
-import type { LiftAnswer } from '@/lib/check/step.ts';
-import { formatLength, formatMass } from '@/lib/units/format-quantity.ts';
+import type { LiftAnswer, Step } from '@/lib/check/step.ts';
+import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 import { mostSentence } from '@/lib/words/answer.ts';
 import { ruleTitle } from '@/lib/words/rule.ts';
 import { stepSentence } from '@/lib/words/step.ts';
@@ -29,7 +28,7 @@ export function VerdictHead({ answer }: { answer: LiftAnswer }) {
       <dl className={styles.figures}>
         <div>
           <dt>Margin</dt>
-          <dd>{marginWords(answer, units)}</dd>
+          <dd>{marginWords(answer, governing, units)}</dd>
         </div>
         <div>
           <dt>Most here</dt>
@@ -43,16 +42,24 @@ export function VerdictHead({ answer }: { answer: LiftAnswer }) {
       <p className={`soft ${styles.most}`}>{mostSentence(answer.mostKg, units)}</p>
     </div>
   );
+}
 
-  function marginWords(of: LiftAnswer, shown: typeof units): string {
-    const step = of.steps.find(({ rule }) => rule === of.governing);
-    if (step === undefined || typeof step.need !== 'number' || typeof step.have !== 'number') {
-      return step === undefined || step.unit !== 'state' ? 'not known' : showStepValue(step, 'have', shown);
-    }
-    if (step.unit === 'row') return showStepValue(step, 'have', shown);
-    const format = step.unit === 'kg' ? formatMass : formatLength;
-    return step.need > step.have
-      ? `${format(step.need - step.have, shown, 'up')} too much`
-      : format(step.have - step.need, shown, 'down');
+/**
+ * What is left, or missing, of what decided. Where that is not a mass or a length (a row, a yes or no) and the lift is
+ * allowed: how much more the load could weigh.
+ */
+function marginWords(
+  { verdict, mostKg, assessedKg }: LiftAnswer,
+  governing: Step,
+  units: DisplayUnits,
+): string {
+  const { need, have, unit } = governing;
+  if (unit === 'kg' || unit === 'mm') {
+    if (typeof need !== 'number' || typeof have !== 'number') return 'not known';
+    const format = unit === 'kg' ? formatMass : formatLength;
+    return need > have ? `${format(need - have, units, 'up')} too much` : format(have - need, units, 'down');
   }
+  if (verdict === 'refuse') return 'none';
+  if (verdict === 'unproven' || mostKg === null || assessedKg === null) return 'not known';
+  return formatMass(mostKg - assessedKg, units, 'down');
 }
