@@ -1,4 +1,6 @@
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
+import { PlainField } from '@/app/_parts/plain-field.tsx';
+import { typedAgain, typedText } from '@/app/_parts/typed-measures.ts';
 import { PICK_PARAMETERS, type PickFace } from '@/app/hand-pick/hand-pick-query.ts';
 import { COUPLINGS } from '@/lib/model/load.ts';
 import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
@@ -14,7 +16,7 @@ export function HandPickForm({
   face: PickFace | null;
   units: DisplayUnits;
 }) {
-  const typed = (name: string) => (typeof raw[name] === 'string' ? raw[name] : '');
+  const typed = (name: string) => typedText(raw, name) ?? '';
   const stated = (field: keyof PickFace['pick']) => (face === null ? '' : shown(face, field, units));
   return (
     <form method="get" action="/hand-pick" className={`sheet ${styles.form}`} aria-labelledby="ask-heading">
@@ -26,18 +28,18 @@ export function HandPickForm({
       </p>
       <input type="hidden" name="units" value={units} />
       <div className={styles.fields}>
-        <Field name="location" label="Location" value={typed('location')} />
-        <Field name="load" label="Load, if another than stands there" value={typed('load')} />
-        <Field
+        <PlainField name="location" label="Location" value={typed('location')} />
+        <PlainField name="load" label="Load, if another than stands there" value={typed('load')} />
+        <PlainField
           name="beam-top"
           label="Height the pallet stands on, without a location"
-          value={face?.place === null ? formatLength(face.beamTopMm, units, 'up') : typed('beam-top')}
+          value={typedAgain(raw, 'beam-top', 'length')}
         />
         {PICK_PARAMETERS.map(({ name, field, label, of }) =>
           of === 'word' ? (
             <div key={name} className="field">
-              <label htmlFor={`pick-${name}`}>{label}</label>
-              <select id={`pick-${name}`} name={name} defaultValue={typed(name)}>
+              <label htmlFor={`field-${name}`}>{label}</label>
+              <select id={`field-${name}`} name={name} defaultValue={typed(name)}>
                 <option value="">
                   {face === null ? 'as the load states' : `as stated: ${stated(field)}`}
                 </option>
@@ -49,16 +51,16 @@ export function HandPickForm({
               </select>
             </div>
           ) : (
-            <Field
+            <PlainField
               key={name}
               name={name}
               label={label}
-              value={typed(name) === '' ? '' : stated(field) || typed(name)}
+              value={typedAgain(raw, name, of)}
               placeholder={stated(field)}
             />
           ),
         )}
-        <Field
+        <PlainField
           name="also"
           label="Other pick faces of the same shift (locations, comma between)"
           value={typed('also')}
@@ -68,32 +70,6 @@ export function HandPickForm({
         Work it out
       </button>
     </form>
-  );
-}
-
-function Field({
-  name,
-  label,
-  value,
-  placeholder,
-}: {
-  name: string;
-  label: string;
-  value: string;
-  placeholder?: string;
-}) {
-  return (
-    <div className="field">
-      <label htmlFor={`pick-${name}`}>{label}</label>
-      <input
-        key={value}
-        id={`pick-${name}`}
-        name={name}
-        defaultValue={value}
-        placeholder={placeholder}
-        autoComplete="off"
-      />
-    </div>
   );
 }
 

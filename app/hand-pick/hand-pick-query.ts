@@ -1,10 +1,9 @@
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
+import { measureReader, typedText } from '@/app/_parts/typed-measures.ts';
 import { type HandPick, handPickSchema, type Load } from '@/lib/model/load.ts';
 import { cameAs, type Expected, nearestTo, type Refusal } from '@/lib/model/refusal.ts';
 import { schemaRefusals } from '@/lib/model/schema-refusals.ts';
 import type { Place, SiteIndex } from '@/lib/model/site-index.ts';
-import type { DisplayUnits } from '@/lib/units/format-quantity.ts';
-import { parseLengthMm, parseMassKg } from '@/lib/units/parse-quantity.ts';
 
 /** Address parameters of the screen, with the field of the hand pick that each stands for. */
 export const PICK_PARAMETERS = [
@@ -45,11 +44,10 @@ export type ReadHandPick =
  * of their own. `also`: further locations of the same job, comma between. What cannot be read is refused by name.
  */
 export function readHandPick(index: SiteIndex, raw: RawQuery): ReadHandPick {
-  const text = (name: string) => one(raw[name])?.trim() || undefined;
-  const units: DisplayUnits = text('units') === 'lb-in' ? 'lb-in' : 'metric';
+  const text = (name: string) => typedText(raw, name);
   const names = ['location', 'load', 'beam-top', ...PICK_PARAMETERS.map(({ name }) => name)];
   if (names.every((name) => text(name) === undefined)) return { kind: 'nothing' };
-  const refused: Refusal[] = [];
+  const { read: measured, refused } = measureReader(raw);
   const refuse = (name: string, came: string | undefined, expected: Expected) =>
     refused.push({ path: `$.${name}`, came: cameAs(came), expected });
   const find = <T>(name: string, list: string, map: ReadonlyMap<string, T>): T | null => {
@@ -64,21 +62,15 @@ export function readHandPick(index: SiteIndex, raw: RawQuery): ReadHandPick {
   const place = find('location', 'the locations of this site', index.places);
   const named = find('load', 'the loads of this site', index.loads);
   const load = named ?? (place === null ? null : (index.stockAt.get(place.id) ?? null));
-  const beamTop = text('beam-top') === undefined ? null : parseLengthMm(text('beam-top')!, units);
-  if (text('beam-top') !== undefined && beamTop === null) {
-    refuse('beam-top', text('beam-top'), EXPECTED.length);
-  }
+  const beamTop = measured('beam-top', 'length');
   if (place === null && text('location') === undefined && text('beam-top') === undefined) {
     refuse('location', undefined, { is: 'present' });
   }
 
   const given: Partial<Record<keyof HandPick, unknown>> = { ...load?.handPick };
   for (const { name, field, of } of PICK_PARAMETERS) {
-    const came = text(name);
-    if (came === undefined) continue;
-    const value = readAs(of, came, units);
-    if (value === null) refuse(name, came, EXPECTED[of]);
-    else given[field] = value;
+    const value = of === 'word' ? text(name) : measured(name, of);
+    if (value !== undefined && value !== null) given[field] = value;
   }
   const read = handPickSchema.safeParse(given);
   if (!read.success) {
@@ -94,26 +86,6 @@ export function readHandPick(index: SiteIndex, raw: RawQuery): ReadHandPick {
   if (refused.length > 0 || !read.success) return { kind: 'refused', refused };
   const beamTopMm = place?.level.beamTopMm ?? beamTop ?? 0;
   return { kind: 'asked', face: { place, load, beamTopMm, pick: read.data }, job };
-}
-
-const EXPECTED: Record<(typeof PICK_PARAMETERS)[number]['of'], Expected> = {
-  mass: { is: 'text', rule: 'a mass such as 12, 12 kg or 26 lb' },
-  length: { is: 'text', rule: 'a length such as 400, 400 mm or 16 in' },
-  number: { is: 'text', rule: 'a number of zero or more' },
-  word: { is: 'text', rule: 'a word of the list' },
-};
-
-function readAs(of: (typeof PICK_PARAMETERS)[number]['of'], text: string, units: DisplayUnits): unknown {
-  switch (of) {
-    case 'mass':
-      return parseMassKg(text, units);
-    case 'length':
-      return parseLengthMm(text, units);
-    case 'number':
-      return /^\d+(\.\d+)?$/.test(text) ? Number(text) : null;
-    case 'word':
-      return text;
-  }
 }
 
 /** The pick faces at these locations; a location that is not known or holds nothing to pick by hand is refused. */
@@ -135,10 +107,6 @@ function jobOf(index: SiteIndex, also: string | undefined): { job: PickFace[]; u
     unknown.push({ path: '$.also', came: cameAs(id), expected });
   }
   return { job, unknown };
-}
-
-function one(value: string | string[] | undefined): string | undefined {
-  return Array.isArray(value) ? value[0] : value;
 }
 
 /** The address of the working of one pick face. */
