@@ -1,6 +1,7 @@
 import { VERDICTS, type Verdict } from '@/lib/check/step.ts';
 import { NO_ANSWER } from '@/lib/grid/question.ts';
 import type { LocationSummary } from '@/lib/grid/summary.ts';
+import { MASS_RULES, RULE_IDS, type RuleId } from '@/lib/model/rule-ids.ts';
 import type { Place, SiteIndex } from '@/lib/model/site-index.ts';
 
 /** What the racks answer, with what is needed to read it row by row. */
@@ -27,11 +28,21 @@ export function mostAt({ summary }: RacksAnswer, place: number): number | null {
   return kg < 0 ? null : kg;
 }
 
-/** What is left of it beyond the load asked about, kg; negative where it is too heavy. */
+/**
+ * What is left of it beyond the load asked about, kg; negative where it is too heavy. null where it cannot be said, and
+ * where no mass decides: a place that no load may have is not a number of kilograms short.
+ */
 export function spareAt(answer: RacksAnswer, place: number): number | null {
   const most = mostAt(answer, place);
   const assessed = assessedAt(answer, place);
-  return most === null || assessed === null ? null : most - assessed;
+  if (most === null || assessed === null) return null;
+  if (most === 0 && !MASS_RULES.some((rule) => rule === ruleAt(answer, place))) return null;
+  return most - assessed;
+}
+
+/** The rule that decided for the best truck at a place, or null where nothing is asked. */
+export function ruleAt({ summary }: RacksAnswer, place: number): RuleId | null {
+  return RULE_IDS[summary.bestRule[place] ?? NO_ANSWER] ?? null;
 }
 
 export function verdictAt({ summary }: RacksAnswer, place: number): Verdict | null {

@@ -1,5 +1,4 @@
-import { mostAt, type RacksAnswer, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
-import { RULE_IDS } from '@/lib/model/rule-ids.ts';
+import { mostAt, type RacksAnswer, ruleAt, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
 import type { Place } from '@/lib/model/site-index.ts';
 import { type DisplayUnits, formatMass } from '@/lib/units/format-quantity.ts';
 import { ruleTitle } from '@/lib/words/rule.ts';
@@ -18,12 +17,12 @@ export function locationWords(
   const stands = standing === undefined ? 'empty' : `${standing.id} ${standing.name} stands here`;
   const verdict = verdictAt(answer, at);
   if (verdict === null) return `${where}, ${stands}. Nothing is asked.`;
-  const rule = RULE_IDS[answer.summary.bestRule[at]!];
+  const rule = ruleAt(answer, at);
   const most = mostAt(answer, at);
   const spare = spareAt(answer, at);
   const parts = [
     `${where}, ${stands}`,
-    `${verdictWord(verdict)}${rule === undefined ? '' : `, decided by: ${ruleTitle(rule)}`}`,
+    `${verdictWord(verdict)}${rule === null ? '' : `, decided by: ${ruleTitle(rule)}`}`,
     most === null ? 'most not known' : `most ${formatMass(most, units, 'down')}`,
     spare === null
       ? null

@@ -1,7 +1,7 @@
 'use client';
 
 import { type ReactNode, useDeferredValue, useId, useMemo, useState } from 'react';
-import { mostAt, type RacksAnswer, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
+import { mostAt, type RacksAnswer, ruleAt, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictBadge, VerdictMark } from '@/app/_parts/verdict-badge.tsx';
 import { downloadText } from '@/app/racks/download-text.ts';
@@ -9,7 +9,6 @@ import { type Listing, type LocationColumn, listLocations } from '@/app/racks/lo
 import { locationsCsv } from '@/app/racks/table-csv.ts';
 import { useWindowedRows } from '@/app/racks/use-windowed-rows.ts';
 import { VERDICTS, type Verdict } from '@/lib/check/step.ts';
-import { RULE_IDS } from '@/lib/model/rule-ids.ts';
 import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 import { ruleTitle } from '@/lib/words/rule.ts';
 import { verdictWord } from '@/lib/words/verdict.ts';
@@ -203,7 +202,7 @@ function LocationRow({
   const verdict = verdictAt(answer, at);
   const most = mostAt(answer, at);
   const spare = verdict === null ? null : spareAt(answer, at);
-  const rule = verdict === null ? undefined : RULE_IDS[answer.summary.bestRule[at]!];
+  const rule = ruleAt(answer, at);
   const standing = answer.index.stockAt.get(place.id);
   const cells: { id: string; number?: true; show: ReactNode }[] = [
     {
@@ -218,7 +217,7 @@ function LocationRow({
       id: 'verdict',
       show: verdict === null ? <span className="soft">–</span> : <VerdictBadge verdict={verdict} />,
     },
-    { id: 'rule', show: rule === undefined ? '' : ruleTitle(rule) },
+    { id: 'rule', show: rule === null ? '' : ruleTitle(rule) },
     {
       id: 'level',
       number: true,

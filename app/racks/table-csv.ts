@@ -3,11 +3,11 @@ import {
   assessedAt,
   mostAt,
   type RacksAnswer,
+  ruleAt,
   spareAt,
   truckAt,
   verdictAt,
 } from '@/app/_parts/racks-answer.ts';
-import { RULE_IDS } from '@/lib/model/rule-ids.ts';
 
 /**
  * The listed locations as CSV: masses in kg, heights in mm, whatever is shown on the screen; blank where a value cannot
@@ -26,7 +26,7 @@ export function locationsCsv(answer: RacksAnswer, rows: readonly number[]): stri
       beamTopMm: place.level.beamTopMm,
       standing: answer.index.stockAt.get(place.id)?.id ?? '',
       verdict: verdict ?? '',
-      decidedBy: verdict === null ? '' : (RULE_IDS[answer.summary.bestRule[at]!] ?? ''),
+      decidedBy: ruleAt(answer, at) ?? '',
       truck: truckAt(answer, at) ?? '',
       ableTrucks: verdict === null ? '' : answer.summary.clear[at]! + answer.summary.thin[at]!,
       assessedKg: verdict === null ? '' : (assessedAt(answer, at) ?? ''),

@@ -6,6 +6,7 @@ import { VERDICTS } from '../../lib/check/step.ts';
 import { answerGrid } from '../../lib/grid/answer-grid.ts';
 import { compileSite } from '../../lib/grid/compile-site.ts';
 import { summariseLocations } from '../../lib/grid/summary.ts';
+import { RULE_IDS, type RuleId } from '../../lib/model/rule-ids.ts';
 import { makeContext, makeIndex, makeLoad } from '../site-builder.ts';
 
 const index = makeIndex({
@@ -65,6 +66,23 @@ describe('listLocations', () => {
   });
 });
 
+describe('spareAt', () => {
+  const at = (bestRule: RuleId, mostKg: number) => {
+    const summary = {
+      ...answer.summary,
+      bestRule: answer.summary.bestRule.with(2, RULE_IDS.indexOf(bestRule)),
+      bestMostKg: answer.summary.bestMostKg.with(2, mostKg),
+    };
+    return spareAt({ ...answer, summary }, 2);
+  };
+  it('is negative where the load is too heavy', () => expect(at('plate-capacity', 700)).toBe(-100));
+  it('counts a pair that is full already as too little by the whole load', () =>
+    expect(at('beam-level', 0)).toBe(-800));
+  it('is not a mass where no load may stand, whatever it weighs', () =>
+    expect(at('rack-condition', 0)).toBeNull());
+  it('is not known where the most is not known', () => expect(at('plate-capacity', -1)).toBeNull());
+});
+
 describe('locationsCsv', () => {
   it('writes kilograms and millimetres, and takes the sting out of formulas', () => {
     const lines = locationsCsv(answer, listLocations(answer, { ...all, keep: new Set(VERDICTS) })).split(
@@ -79,6 +97,11 @@ describe('locationsCsv', () => {
 
   it('leaves blank what cannot be said', () => {
     expect(locationsCsv(answer, [0]).split('\r\n')[1]).toBe('a1-0-1,a,a1,0,1,0,,,,,,,,');
+  });
+
+  it('writes a negative figure as a number, not as a formula made harmless', () => {
+    const summary = { ...answer.summary, bestMostKg: answer.summary.bestMostKg.with(2, 700) };
+    expect(locationsCsv({ ...answer, summary }, [2]).split('\r\n')[1]).toMatch(/,800,700,-100$/);
   });
 
   it('has its heading for no rows', () => {
