@@ -61,6 +61,11 @@ export function HandPickForm({
           ),
         )}
         <PlainField
+          name="minutes"
+          label="Minutes of lifting in 15, where it is not without a break"
+          value={typed('minutes')}
+        />
+        <PlainField
           name="also"
           label="Other pick faces of the same shift (locations, comma between)"
           value={typed('also')}

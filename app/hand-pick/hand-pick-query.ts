@@ -1,5 +1,6 @@
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { measureReader, typedText } from '@/app/_parts/typed-measures.ts';
+import { averagedLiftsPerMinute } from '@/lib/hand-pick/frequency-multiplier.ts';
 import { type HandPick, handPickSchema, type Load } from '@/lib/model/load.ts';
 import { cameAs, type Expected, nearestTo, type Refusal } from '@/lib/model/refusal.ts';
 import { schemaRefusals } from '@/lib/model/schema-refusals.ts';
@@ -41,7 +42,8 @@ export type ReadHandPick =
  *
  * location (its beam top, and the load that stands there), load, and any of PICK_PARAMETERS in place of what the load
  * states; without a location `beam-top`. Lengths and masses are read in `units` (metric unless "lb-in") or with a unit
- * of their own. `also`: further locations of the same job, comma between. What cannot be read is refused by name.
+ * of their own. `minutes`: the rate is kept up for so many of 15 minutes only. `also`: further locations of the same
+ * job, comma between. What cannot be read is refused by name.
  */
 export function readHandPick(index: SiteIndex, raw: RawQuery): ReadHandPick {
   const text = (name: string) => typedText(raw, name);
@@ -71,6 +73,14 @@ export function readHandPick(index: SiteIndex, raw: RawQuery): ReadHandPick {
   for (const { name, field, of } of PICK_PARAMETERS) {
     const value = of === 'word' ? text(name) : measured(name, of);
     if (value !== undefined && value !== null) given[field] = value;
+  }
+  const minutesIn15 = measured('minutes', 'number');
+  if (minutesIn15 !== null && minutesIn15 > 15) {
+    refuse('minutes', text('minutes'), { is: 'at-most', limit: 15 });
+  } else if (minutesIn15 !== null && typeof given.liftsPerMinute === 'number') {
+    const liftsPerMinute = given.liftsPerMinute;
+    if (liftsPerMinute > 15) refuse('rate', String(liftsPerMinute), { is: 'at-most', limit: 15 });
+    else given.liftsPerMinute = averagedLiftsPerMinute({ liftsPerMinute, minutesIn15 });
   }
   const read = handPickSchema.safeParse(given);
   if (!read.success) {

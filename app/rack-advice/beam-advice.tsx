@@ -1,6 +1,12 @@
 import type { RackQuery } from '@/app/rack-advice/rack-query.ts';
 import type { Level } from '@/lib/model/racking.ts';
-import { bendPair, type PairLoading, shareOfUniform } from '@/lib/rack/beam-deflection.ts';
+import {
+  bendBeam,
+  bendPair,
+  type PairLoading,
+  STANDARD_GRAVITY_N_KG,
+  shareOfUniform,
+} from '@/lib/rack/beam-deflection.ts';
 import { deflectionLimitMm, residualBendLimits } from '@/lib/rack/deflection-limit.ts';
 import { beamShares } from '@/lib/rack/support-shares.ts';
 import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
@@ -83,6 +89,13 @@ export function BeamAdvice({
               ))}
             </tbody>
           </table>
+          {rated[0] === undefined ? null : (
+            <p className="soft">
+              With ends held fast level {rated[0].level} would sag{' '}
+              {formatLength(heldFastMm(rated[0], spanMm, inertiaMm4), units, 'up')} under the same load spread
+              evenly: a real connector lies between.
+            </p>
+          )}
         </div>
       )}
       {offset === null ? null : (
@@ -126,6 +139,11 @@ function SagRow({
       })}
     </tr>
   );
+}
+
+function heldFastMm(level: Level, spanMm: number, inertiaMm4: number): number {
+  const forceN = (level.pairCapacityKg! * STANDARD_GRAVITY_N_KG) / 2;
+  return bendBeam({ kind: 'uniform-fixed-ends', forceN }, { spanMm, inertiaMm4 }).deflectionMm;
 }
 
 function percent(share: number): string {

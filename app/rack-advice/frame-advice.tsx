@@ -3,13 +3,15 @@ import { found, type SiteIndex } from '@/lib/model/site-index.ts';
 import { capacityAtLongerGapKg } from '@/lib/rack/buckling.ts';
 import { frameLoad } from '@/lib/rack/frame-load.ts';
 import {
+  ANCHOR_TEST_FORCE_N,
   frameStability,
   highestBeamMm,
   outOfPlumbLimitMm,
+  overturning,
   PLUMB_RULES,
   type PlumbRule,
 } from '@/lib/rack/frame-stability.ts';
-import { footLoadN } from '@/lib/rack/support-shares.ts';
+import { bearingNmm2, footLoadN } from '@/lib/rack/support-shares.ts';
 import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 import { plumbWords, stabilityWords } from '@/lib/words/rack-advice.ts';
 import styles from './rack-advice.module.css';
@@ -17,16 +19,23 @@ import styles from './rack-advice.module.css';
 /** How slender the row is, how far its uprights may lean, and what its two frames press on the floor with. */
 export function FrameAdvice({
   at,
+  plate,
   index,
   units,
 }: {
   at: NonNullable<RackQuery['bay']>;
+  plate: RackQuery['plate'];
   index: SiteIndex;
   units: DisplayUnits;
 }) {
   const { run, bay, bayIndex } = at;
   const topBeamMm = Math.max(...bay.levels.map((level) => level.beamTopMm));
   if (topBeamMm === 0) return null;
+  const { coupleN } = overturning({
+    forceN: ANCHOR_TEST_FORCE_N,
+    heightMm: topBeamMm,
+    frameDepthMm: run.frameDepthMm,
+  });
   const { ratio, class: stability } = frameStability({ topBeamMm, frameDepthMm: run.frameDepthMm });
   return (
     <section className="sheet stack" aria-labelledby="frames-heading">
@@ -34,7 +43,8 @@ export function FrameAdvice({
       <p>
         Top beam {formatLength(topBeamMm, units, 'up')}: {(Math.ceil(ratio * 100) / 100).toFixed(2)} times the
         depth. For a single row that asks for {stabilityWords(stability)}; normal anchors do up to{' '}
-        {formatLength(highestBeamMm(run.frameDepthMm), units, 'down')} (ANSI MH16.1). A row tied back to back
+        {formatLength(highestBeamMm(run.frameDepthMm), units, 'down')} (ANSI MH16.1). A pull of 350 lbf at the
+        top beam asks {kilonewtons(coupleN)} of a foot, the frame’s own mass left out. A row tied back to back
         is judged by its supplier.
       </p>
       <table className={styles.table}>
@@ -50,7 +60,14 @@ export function FrameAdvice({
       </table>
       <ul className={styles.list}>
         {[bayIndex, bayIndex + 1].map((frameIndex) => (
-          <FrameLine key={frameIndex} frameIndex={frameIndex} run={run} index={index} units={units} />
+          <FrameLine
+            key={frameIndex}
+            frameIndex={frameIndex}
+            run={run}
+            plate={plate}
+            index={index}
+            units={units}
+          />
         ))}
       </ul>
     </section>
@@ -60,9 +77,11 @@ export function FrameAdvice({
 function FrameLine({
   frameIndex,
   run,
+  plate,
   index,
   units,
 }: {
+  plate: RackQuery['plate'];
   frameIndex: number;
   run: NonNullable<RackQuery['bay']>['run'];
   index: SiteIndex;
@@ -81,6 +100,9 @@ function FrameLine({
         : `carries ${formatMass(carriedKg, units, 'up')} as the bays stand now: ${kilonewtons(
             footLoadN({ carriedKg, ownKg: 0 }),
           )} on each foot, its own mass left out.`}{' '}
+      {carriedKg === null || plate === null
+        ? null
+        : `Under its plate: ${megapascals(bearingNmm2({ forceN: footLoadN({ carriedKg, ownKg: 0 }), ...plate }))}. `}
       {rating === null && largestGapMm !== null
         ? beyondTable(index, frame.typeId, largestGapMm, units)
         : null}
@@ -103,6 +125,10 @@ function beyondTable(index: SiteIndex, typeId: string, gapMm: number, units: Dis
     gapMm,
   });
   return `${gap}: ask the supplier. By Euler alone about ${formatMass(leftKg, units, 'down')} would be left of ${formatMass(longest.capacityKg, units, 'down')}; it proves nothing.`;
+}
+
+function megapascals(nmm2: number): string {
+  return `${(Math.ceil(nmm2 * 100) / 100).toFixed(2)}\u202fMPa`;
 }
 
 function kilonewtons(newtons: number): string {

@@ -30,7 +30,7 @@ export default async function RackAdvicePage({ searchParams }: { searchParams: P
       {query.bay === null ? null : (
         <>
           <BeamAdvice at={query.bay} inertiaMm4={query.inertiaMm4} offset={query.offset} units={units} />
-          <FrameAdvice at={query.bay} index={index} units={units} />
+          <FrameAdvice at={query.bay} plate={query.plate} index={index} units={units} />
         </>
       )}
       <RackForm raw={raw} units={units} />

@@ -29,6 +29,16 @@ export function RackForm({ raw, units }: { raw: RawQuery; units: DisplayUnits })
           label="Its centre off the middle between the beams"
           value={typedAgain(raw, 'offset', 'length')}
         />
+        <PlainField
+          name="plate-width"
+          label="Base plate, width"
+          value={typedAgain(raw, 'plate-width', 'length')}
+        />
+        <PlainField
+          name="plate-depth"
+          label="Base plate, depth"
+          value={typedAgain(raw, 'plate-depth', 'length')}
+        />
         <div className="field">
           <label htmlFor="field-kind">What is bent</label>
           <select id="field-kind" name="kind" defaultValue={typed('kind') || 'upright-cross-aisle'}>

@@ -12,13 +12,16 @@ export type RackQuery = {
   /** How far a load's centre is off the middle between the beams, and its mass. */
   offset: { massKg: number; offsetMm: number } | null;
   damage: { kind: DamageKind; bowMm: number; lengthMm: number | null } | null;
+  /** Size of a base plate. */
+  plate: { plateWidthMm: number; plateDepthMm: number } | null;
   refused: readonly Refusal[];
 };
 
 const MM4_PER_CM4 = 10_000;
 
 /**
- * What does this address ask of a bay's steel? bay; inertia (cm4), mass and offset; kind, bow and length of a bend.
+ * What does this address ask of a bay's steel? bay; inertia (cm4), mass and offset; kind, bow and length of a bend; plate-width and
+ * plate-depth of a foot.
  * What cannot be read is refused by name.
  */
 export function readRackQuery(index: SiteIndex, raw: RawQuery): RackQuery {
@@ -39,6 +42,8 @@ export function readRackQuery(index: SiteIndex, raw: RawQuery): RackQuery {
   const offsetMm = read('offset', 'length');
   const bowMm = read('bow', 'length');
   const lengthMm = above('length', read('length', 'length'));
+  const plateWidthMm = above('plate-width', read('plate-width', 'length'));
+  const plateDepthMm = above('plate-depth', read('plate-depth', 'length'));
   const kindText = typedText(raw, 'kind');
   const kind = DAMAGE_KINDS.find((each) => each === kindText);
   if (kindText !== undefined && kind === undefined) {
@@ -58,6 +63,7 @@ export function readRackQuery(index: SiteIndex, raw: RawQuery): RackQuery {
     inertiaMm4: inertiaCm4 === null ? null : inertiaCm4 * MM4_PER_CM4,
     offset: massKg !== null && offsetFits ? { massKg, offsetMm } : null,
     damage: bowMm === null ? null : { kind: kind ?? 'upright-cross-aisle', bowMm, lengthMm },
+    plate: plateWidthMm === null || plateDepthMm === null ? null : { plateWidthMm, plateDepthMm },
     refused,
   };
 }

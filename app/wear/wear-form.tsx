@@ -83,6 +83,19 @@ export function WearForm({
               ))}
             </select>
           </div>
+          <PlainField name="dent" label="Depth of a dent" value={typedAgain(raw, 'dent', 'length')} />
+          <PlainField
+            name="dent-width"
+            label="Mean diameter of the dent"
+            value={typedAgain(raw, 'dent-width', 'length')}
+          />
+          <div className="field">
+            <label htmlFor="field-weld">The dent touches a weld</label>
+            <select id="field-weld" name="weld" defaultValue={typed('weld') === 'yes' ? 'yes' : 'no'}>
+              <option value="no">no</option>
+              <option value="yes">yes</option>
+            </select>
+          </div>
         </div>
       </fieldset>
       <button type="submit" className="button-main">

@@ -11,6 +11,7 @@ export type WearQuery = {
   forks: ForkArmMeasured;
   chain: { pitchMm: number; pinsCounted: number; measuredMm: number } | null;
   cylinder: { stamped: string; rule: RetestRule } | null;
+  dent: { depthMm: number; meanDiameterMm: number; onWeld: boolean } | null;
   refused: readonly Refusal[];
 };
 
@@ -18,7 +19,7 @@ export const RETEST_RULES = Object.keys(RETEST_YEARS) as RetestRule[];
 
 /**
  * Which measurements of a truck does this address give? truck; heel-new, heel, blade (else the truck's fork length),
- * tips, bow, angle; pitch, pins, chain; stamp (YYYY-MM) and rule. What cannot be read, or cannot be so, is refused by
+ * tips, bow, angle; pitch, pins, chain; stamp (YYYY-MM) and rule; dent, dent-width and weld (yes). What cannot be read, or cannot be so, is refused by
  * name; what was not measured is left out.
  */
 export function readWearQuery(index: SiteIndex, raw: RawQuery): WearQuery {
@@ -43,6 +44,8 @@ export function readWearQuery(index: SiteIndex, raw: RawQuery): WearQuery {
   const tipsMm = read('tips', 'length');
   const bowMm = read('bow', 'length');
   const angleDeg = read('angle', 'number');
+  const depthMm = read('dent', 'length');
+  const widthMm = above('dent-width', read('dent-width', 'length'));
   return {
     truck,
     forks: {
@@ -54,6 +57,10 @@ export function readWearQuery(index: SiteIndex, raw: RawQuery): WearQuery {
     },
     chain: chainOf(),
     cylinder: cylinderOf(),
+    dent:
+      depthMm === null || widthMm === null
+        ? null
+        : { depthMm, meanDiameterMm: widthMm, onWeld: typedText(raw, 'weld') === 'yes' },
     refused,
   };
 

@@ -7,7 +7,13 @@ import {
   strengthLeft,
   tipLimitMm,
 } from '@/lib/check/walk-round/fork-arm-wear.ts';
-import { inDateThrough, isInDate, RETEST_YEARS } from '@/lib/check/walk-round/gas-cylinder.ts';
+import {
+  dentLimitMm,
+  inDateThrough,
+  isDentRejected,
+  isInDate,
+  RETEST_YEARS,
+} from '@/lib/check/walk-round/gas-cylinder.ts';
 import { chainStretch } from '@/lib/check/walk-round/lift-chain.ts';
 import { type DisplayUnits, formatLength } from '@/lib/units/format-quantity.ts';
 import { chainStateWords, forkArmFaultWords, retestRuleWords } from '@/lib/words/wear.ts';
@@ -28,6 +34,7 @@ export function WearResults({
       <ForkArms forks={query.forks} units={units} />
       {query.chain === null ? null : <Chain chain={query.chain} units={units} />}
       {query.cylinder === null ? null : <Cylinder cylinder={query.cylinder} month={month} />}
+      {query.dent === null ? null : <Dent dent={query.dent} units={units} />}
     </>
   );
 }
@@ -97,6 +104,24 @@ function Cylinder({ cylinder, month }: { cylinder: NonNullable<WearQuery['cylind
         Through {inDateThrough(cylinder.stamped, cylinder.rule)}: {RETEST_YEARS[cylinder.rule]} years from the
         stamp ({retestRuleWords(cylinder.rule)}).
         {good ? '' : ' Take it off the truck; it is not filled again before its test.'}
+      </p>
+    </Result>
+  );
+}
+
+function Dent({ dent, units }: { dent: NonNullable<WearQuery['dent']>; units: DisplayUnits }) {
+  const rejected = isDentRejected(dent);
+  return (
+    <Result
+      name="Dent of the cylinder"
+      word={rejected ? 'Reject the cylinder' : 'Not too deep'}
+      tone={rejected ? 'bad' : 'good'}
+    >
+      <p>
+        {formatLength(dent.depthMm, units, 'up')} deep, {formatLength(dent.meanDiameterMm, units, 'up')}{' '}
+        across
+        {dent.onWeld ? ', on a weld' : ''}: too deep beyond {formatLength(dentLimitMm(dent), units, 'down')}{' '}
+        (AS 4983, from secondary sources).
       </p>
     </Result>
   );

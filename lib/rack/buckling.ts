@@ -25,15 +25,15 @@ export function eulerLoadN(column: {
 }
 
 /**
- * What would be left of a frame's capacity if its largest gap grew, kg, by Euler alone? capacity x (rated/actual)^2,
- * which is below the real figure; a shorter gap gains nothing. Information for a talk with the supplier: a notice whose
- * gap is exceeded is void, and no lift is cleared by this.
+ * What would be left of a frame's capacity if its largest gap grew, kg, by Euler alone? The capacity in the ratio of the
+ * two Euler loads, (rated/actual)^2, which is below the real figure; a shorter gap gains nothing. Information for a talk
+ * with the supplier: a notice whose gap is exceeded is void, and no lift is cleared by this.
  */
 export function capacityAtLongerGapKg(frame: {
   capacityKg: number;
   ratedGapMm: number;
   gapMm: number;
 }): number {
-  const ratio = Math.min(1, frame.ratedGapMm / frame.gapMm);
-  return frame.capacityKg * ratio ** 2;
+  const buckling = (lengthMm: number) => eulerLoadN({ lengthMm, inertiaMm4: 1, ends: 'pinned-pinned' });
+  return frame.capacityKg * Math.min(1, buckling(frame.gapMm) / buckling(frame.ratedGapMm));
 }

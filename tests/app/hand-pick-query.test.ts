@@ -63,6 +63,16 @@ describe('readHandPick', () => {
     expect(asked({ load: 'picked', 'beam-top': '1.4 m' }).face.beamTopMm).toBe(1400);
   });
 
+  it.each([
+    { minutes: '8', rate: '10', liftsPerMinute: 80 / 15 },
+    { minutes: '15', rate: '10', liftsPerMinute: 10 },
+  ])('spreads $rate a minute over $minutes of 15 minutes', ({ minutes, rate, liftsPerMinute }) => {
+    expect(asked({ location: 'a1-1-1', rate, minutes }).face.pick.liftsPerMinute).toBeCloseTo(
+      liftsPerMinute,
+      12,
+    );
+  });
+
   it('adds the other pick faces of the shift', () => {
     const { job } = asked({ location: 'a1-1-1', also: 'a1-2-1' });
     expect(job.map(({ place, beamTopMm }) => [place?.id, beamTopMm])).toEqual([['a1-2-1', 3000]]);
@@ -78,6 +88,8 @@ describe('readHandPick', () => {
     { raw: { location: 'a1-1-1', hold: 'firm' }, names: ['$.hold'] },
     { raw: { location: 'a1-1-1', also: 'a2-1-1' }, names: ['$.also'] },
     { raw: { location: 'a1-1-1', also: 'nowhere' }, names: ['$.also'] },
+    { raw: { location: 'a1-1-1', minutes: '16' }, names: ['$.minutes'] },
+    { raw: { location: 'a1-1-1', minutes: '5', rate: '16' }, names: ['$.rate'] },
     { raw: { location: 'a2-1-1' }, names: ['$.mass', '$.hands-out'] },
   ])('refuses $raw by name: $names', ({ raw, names }) => {
     expect(refusedPaths({ ...raw })).toEqual(expect.arrayContaining(names));

@@ -17,6 +17,7 @@ describe('readRackQuery', () => {
       inertiaMm4: null,
       offset: null,
       damage: null,
+      plate: null,
       refused: [],
     });
   });

@@ -27,11 +27,16 @@ export function isInDate(cylinder: { stamped: string; rule: RetestRule; month: s
   return cylinder.month <= inDateThrough(cylinder.stamped, cylinder.rule);
 }
 
+/** How deep may a dent be, mm? 10 % of its mean diameter, on a weld no more than 6.5 mm (AS 4983, from secondary sources). */
+export function dentLimitMm(dent: { meanDiameterMm: number; onWeld: boolean }): number {
+  const limitMm = dent.meanDiameterMm / 10;
+  return dent.onWeld ? Math.min(6.5, limitMm) : limitMm;
+}
+
 /**
  * Is this dent in a forklift's cylinder too deep? Deeper than 10 % of its mean diameter, or on a weld deeper than
  * 6.5 mm; exactly the limit is accepted (AS 4983, from secondary sources).
  */
 export function isDentRejected(dent: { depthMm: number; meanDiameterMm: number; onWeld: boolean }): boolean {
-  const limitMm = dent.onWeld ? Math.min(6.5, dent.meanDiameterMm / 10) : dent.meanDiameterMm / 10;
-  return dent.depthMm > limitMm;
+  return dent.depthMm > dentLimitMm(dent);
 }
