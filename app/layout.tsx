@@ -3,6 +3,7 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { Navigation } from '@/app/_parts/navigation.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { SiteFooter } from '@/app/_parts/site-footer.tsx';
 import { UnitsProvider } from '@/app/_parts/units-context.tsx';
 import { UnitsSwitch } from '@/app/_parts/units-switch.tsx';
 import './globals.css';
@@ -50,6 +51,7 @@ export default async function Layout({ children }: { children: ReactNode }) {
             {children}
           </main>
         </UnitsProvider>
+        <SiteFooter />
       </body>
     </html>
   );
