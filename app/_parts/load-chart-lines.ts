@@ -47,11 +47,6 @@ function stepsOf(truck: Truck, mast: Mast, loadCentreMm: number, heights: readon
   return steps;
 }
 
-/** The attachments that a plate rates, in the order of the plate; null stands for the forks alone. */
-export function ratedAttachments(truck: Truck): (string | null)[] {
-  return [...new Set(truck.plate.ratings.map((rating) => rating.attachment))];
-}
-
 function distinct(values: readonly number[]): number[] {
   return [...new Set(values)].sort((a, b) => a - b);
 }
