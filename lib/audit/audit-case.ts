@@ -1,0 +1,167 @@
+import { checkLift } from '../check/check-lift.ts';
+import type { Context, LiftAnswer, Step } from '../check/step.ts';
+import { truckFitState } from '../check/truck-fit-state.ts';
+import { answerGrid, answerLocations } from '../grid/answer-grid.ts';
+import { compileSite } from '../grid/compile-site.ts';
+import { type CompiledSite, EMPTY } from '../grid/compiled-site.ts';
+import { openSheet } from '../grid/grid-sheet.ts';
+import type { GridAnswer } from '../grid/question.ts';
+import type { RackSide } from '../grid/rack-side.ts';
+import { type LocationSummary, summariseLocations } from '../grid/summary.ts';
+import { CLEAR, REFUSE } from '../grid/tally.ts';
+import { grossMass, type Load } from '../model/load.ts';
+import { instantMs } from '../model/quantities.ts';
+import type { RuleId } from '../model/rule-ids.ts';
+import { type Place, palletOf, type SiteIndex } from '../model/site-index.ts';
+import type { Truck } from '../model/truck.ts';
+
+/** A load to try every location with: pallet and goods together. */
+export type Reference = { massKg: number; depthMm: number; widthMm: number; heightMm: number };
+
+/** What is asked of an audit. Without a time nothing that depends on one is judged. */
+export type AuditQuestion = { asOf: string | null; reference: Reference };
+
+/** A pallet that stands somewhere; `at` is its row in the columns of lib/grid. */
+export type StoredLoad = { at: number; place: Place; load: Load };
+
+/** What every family of findings reads: the site, and what lib/grid says of all of it at once. */
+export type AuditCase = {
+  index: SiteIndex;
+  question: AuditQuestion;
+  asOfMs: number | null;
+  site: CompiledSite;
+  /** By row of lib/grid. */
+  places: readonly Place[];
+  stored: readonly StoredLoad[];
+  /** Taking down what stands, whatever the fitness of the trucks; a column for each truck of the site. */
+  fleet: { answer: GridAnswer; summary: LocationSummary };
+  /** The same by the trucks that may be used at the time asked about; null: no time was given. */
+  fit: LocationSummary | null;
+  /**
+   * What stands where the racks' rules alone would not have it placed back, with the steps of those rules: all that
+   * they refuse, and of the rest that is not clear what has a declared mass.
+   */
+  notClear: readonly (StoredLoad & { steps: ReadonlyMap<RuleId, Step> })[];
+};
+
+const TAKE_DOWN: Context = { operation: 'retrieve', asOf: null, operator: null, stock: 'as-is', from: null };
+
+/** Asks lib/grid what the findings read. Throws on an asOf that is not a time. */
+export function openAudit(index: SiteIndex, question: AuditQuestion): AuditCase {
+  const asOfMs = question.asOf === null ? null : instantMs(question.asOf);
+  if (Number.isNaN(asOfMs)) throw new Error(`asOf is not an ISO 8601 time: ${question.asOf}`);
+  const site = compileSite(index);
+  const trucks = index.site.trucks.map(({ id }) => id);
+  const answer = answerGrid(site, { load: { kind: 'stored' }, trucks, context: TAKE_DOWN });
+  const places = [...index.places.values()];
+  const stored = storedLoads(site, places);
+  return {
+    index,
+    question,
+    asOfMs,
+    site,
+    places,
+    stored,
+    fleet: { answer, summary: summariseLocations(answer) },
+    fit: asOfMs === null ? null : summariseLocations(answer, usableColumns(index, asOfMs)),
+    notClear: notClear(index, stored, rackSideOf(site)),
+  };
+}
+
+function storedLoads(site: CompiledSite, places: readonly Place[]): StoredLoad[] {
+  const loads = site.index.site.loads;
+  const stored: StoredLoad[] = [];
+  for (const [at, place] of places.entries()) {
+    const row = site.standing[at]!;
+    if (row !== EMPTY) stored.push({ at, place, load: loads[row]! });
+  }
+  return stored;
+}
+
+/** Trucks that truck-fit does not stand against: in service, or not known to be where site policy lets that pass. */
+function usableColumns(index: SiteIndex, asOfMs: number): number[] {
+  const mustKnow = index.policy.mustKnow.includes('truck-fit');
+  const columns: number[] = [];
+  for (const [column, truck] of index.site.trucks.entries()) {
+    const { state } = truckFitState(index, truck, asOfMs);
+    const passes = state === 'in service';
+    const unknown = state === 'never checked' || state === 'check too old';
+    if (passes || (unknown && !mustKnow)) columns.push(column);
+  }
+  return columns;
+}
+
+/** The racks' side of placing every stored load back where it stands, without any truck. */
+function rackSideOf(site: CompiledSite): RackSide {
+  const sheet = openSheet(site, {
+    load: { kind: 'stored' },
+    trucks: [],
+    context: { ...TAKE_DOWN, operation: 'place' },
+  });
+  answerLocations(sheet, 0, site.locationIds.length);
+  return sheet.rackSide;
+}
+
+function notClear(index: SiteIndex, stored: readonly StoredLoad[], side: RackSide): AuditCase['notClear'] {
+  return stored
+    .filter(({ at, load }) => {
+      const verdict = side.verdict[at]!;
+      return verdict === REFUSE || (verdict !== CLEAR && isDeclared(index, load));
+    })
+    .map((one) => ({ ...one, steps: stepsBackInPlace(index, one) }));
+}
+
+/** Rules that look at the racks and the load, never at the truck. */
+const RACK_RULES: ReadonlySet<RuleId> = new Set<RuleId>([
+  'opening-height',
+  'sprinkler-clearance',
+  'opening-width',
+  'pallet-support',
+  'unit-load',
+  'beam-level',
+  'bay-load',
+  'frame-load',
+]);
+
+/** The racks' steps of placing a stored load back where it stands. */
+function stepsBackInPlace(index: SiteIndex, { place, load }: StoredLoad): ReadonlyMap<RuleId, Step> {
+  const context: Context = { ...TAKE_DOWN, operation: 'place', from: place.id };
+  const { steps } = checkLift(index, { load, place, truck: NO_TRUCK, context });
+  return new Map(steps.filter(({ rule }) => RACK_RULES.has(rule)).map((step) => [step.rule, step]));
+}
+
+/** Stands in where only the racks' rules are read: none of them looks at the truck, and a site may have none. */
+const NO_TRUCK: Truck = {
+  id: '',
+  name: '',
+  kind: 'counterbalance',
+  power: 'manual',
+  maxLiftMm: 1,
+  loweredMm: null,
+  extendedMm: null,
+  freeLiftMm: null,
+  reachDepth: 1,
+  turning: null,
+  statedAisleMm: null,
+  forks: { lengthMm: null, armCapacityKg: null, armLoadCentreMm: null },
+  fittedAttachment: null,
+  hold: null,
+  speeds: null,
+  plate: { verticalLoadCentreMm: null, ratings: [] },
+};
+
+/** Does the load's mass rest on what somebody declared, so that it carries an allowance? */
+export function isDeclared(index: SiteIndex, load: Load): boolean {
+  return grossMass(load, palletOf(index, load))?.basis === 'declared';
+}
+
+/** The whole working of taking a stored load down with the truck in a column, whatever its fitness. */
+export function takeDown(audit: AuditCase, { place, load }: StoredLoad, column: number): LiftAnswer {
+  const truck = audit.index.site.trucks[column]!;
+  return checkLift(audit.index, { load, place, truck, context: TAKE_DOWN });
+}
+
+/** The step that decided an answer. */
+export function governingStep(answer: LiftAnswer): Step {
+  return answer.steps.find(({ rule }) => rule === answer.governing)!;
+}

@@ -1,0 +1,25 @@
+import type { AuditCase } from './audit-case.ts';
+import type { Finding } from './finding.ts';
+import { figuresOf, makeFinding, ruleSource } from './make-finding.ts';
+import { takers } from './take-down.ts';
+
+/**
+ * Which stored loads can only one truck take down, so that its loss strands them? Counted among the trucks that may be
+ * used at the time asked about, or, without a time, among all.
+ */
+export function oneTruck(audit: AuditCase): Finding[] {
+  const summary = audit.fit ?? audit.fleet.summary;
+  return audit.stored.flatMap((one) => {
+    const by = takers(audit, summary, one);
+    if (by.kind !== 'counted' || by.count !== 1) return [];
+    return makeFinding({
+      kind: 'one-truck',
+      severity: 'plan',
+      subject: { of: 'stored-load', location: one.place.id, load: one.load.id },
+      figures: figuresOf(2, 1, 'trucks'),
+      source: ruleSource('truck-fit'),
+      advice: 'keep-that-truck-running',
+      truck: audit.index.site.trucks[summary.bestTruck[one.at]!]!.id,
+    });
+  });
+}

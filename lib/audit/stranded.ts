@@ -1,0 +1,68 @@
+import type { Step } from '../check/step.ts';
+import { NO_TRUCK } from '../grid/summary.ts';
+import { type AuditCase, governingStep, type StoredLoad, takeDown } from './audit-case.ts';
+import type { Finding } from './finding.ts';
+import { figuresOf, makeFinding, ruleSource, stepFigures, stepSource } from './make-finding.ts';
+import { takers } from './take-down.ts';
+
+/**
+ * Which stored loads can no truck take down?
+ *
+ * `stranded-for-fleet`: none of the site's trucks, even if all were fit. `stop` where the nearest of them breaks a
+ * rule or its plate does not reach so far; `plan` where facts are missing that somebody may yet enter. The figures are
+ * those of what stands against that truck.
+ * `stranded`: one could, but none that may be used at the time asked about: `plan`. Asked only with a time.
+ */
+export function stranded(audit: AuditCase): Finding[] {
+  return audit.stored.flatMap((one) => {
+    const byFleet = takers(audit, audit.fleet.summary, one);
+    if (byFleet.kind === 'counted' && byFleet.count === 0) return strandedForFleet(audit, one);
+    if (audit.fit === null) return [];
+    const byFit = takers(audit, audit.fit, one);
+    return byFit.kind === 'counted' && byFit.count === 0 ? untilOneIsFit(audit, one) : [];
+  });
+}
+
+function strandedForFleet(audit: AuditCase, one: StoredLoad): Finding {
+  const subject = { of: 'stored-load', location: one.place.id, load: one.load.id } as const;
+  const column = audit.fleet.summary.bestTruck[one.at]!;
+  if (column === NO_TRUCK) {
+    return makeFinding({
+      kind: 'stranded-for-fleet',
+      severity: 'plan',
+      subject,
+      figures: figuresOf(1, 0, 'trucks'),
+      source: ruleSource('truck-fit'),
+      advice: 'bring-in-a-truck',
+    });
+  }
+  const answer = takeDown(audit, one, column);
+  const step = governingStep(answer);
+  const beyond = answer.verdict === 'refuse' || answer.steps.some(isBeyondPlate);
+  return makeFinding({
+    kind: 'stranded-for-fleet',
+    severity: beyond ? 'stop' : 'plan',
+    subject,
+    figures: stepFigures(step),
+    source: stepSource(step),
+    advice: beyond ? 'bring-in-a-truck' : 'enter-missing-facts',
+    truck: answer.truck,
+  });
+}
+
+/** A plate that does not reach so far is no missing fact: it is what the maker grants. */
+function isBeyondPlate({ outcome, cause }: Step): boolean {
+  return outcome === 'unknown' && (cause === 'height-beyond-plate' || cause === 'load-centre-beyond-plate');
+}
+
+function untilOneIsFit(audit: AuditCase, one: StoredLoad): Finding {
+  return makeFinding({
+    kind: 'stranded',
+    severity: 'plan',
+    subject: { of: 'stored-load', location: one.place.id, load: one.load.id },
+    figures: figuresOf(1, 0, 'trucks'),
+    source: ruleSource('truck-fit'),
+    advice: 'return-a-truck-to-service',
+    truck: audit.index.site.trucks[audit.fleet.summary.bestTruck[one.at]!]!.id,
+  });
+}
