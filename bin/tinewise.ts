@@ -5,26 +5,41 @@ import { standardOutput } from './commands/standard-output.ts';
 const HELP = `tinewise - which lift trucks can reach and lift which rack locations safely, and why
 
   tinewise check SITE.json --load ID [options]   judge one load at every location with every truck
+  tinewise audit FILE... [options]               find what to act on in one or many site files
   tinewise demo                                  write the demo depot as a site file
   tinewise COMMAND --help                        what a command takes
   tinewise --help | --version
 
 SITE.json may be "-": the site is then read from standard input. Exit code: 0 answered (whatever the verdicts),
-1 the question or the site file could not be used; the reasons then stand on standard error.
+1 the question or a site file could not be used, 2 an audit has a finding that says stop.
 `;
 
-const COMMANDS = {
-  check: async () => (await import('./commands/check.ts')).check,
-  demo: async () => (await import('./commands/demo.ts')).demo,
+type Command = (args: readonly string[]) => Promise<number>;
+
+const COMMANDS: Record<string, () => Promise<Command>> = {
+  check: async () => answering((await import('./commands/check.ts')).check),
+  audit: async () => (await import('./commands/audit.ts')).audit,
+  demo: async () => answering((await import('./commands/demo.ts')).demo),
 };
 
-/** Runs the command that was typed. Gives the exit code: 0 answered, 1 refused with the reasons on standard error. */
+/** A command that either answers or throws what stood against it. */
+function answering(run: (args: readonly string[]) => Promise<void>): Command {
+  return async (args) => {
+    await run(args);
+    return 0;
+  };
+}
+
+/**
+ * Runs the command that was typed. Gives the exit code: 0 answered, 1 refused with the reasons on standard error, 2 as
+ * the command says.
+ */
 export async function runTinewise(args: readonly string[]): Promise<number> {
   try {
     const [name, ...rest] = args;
     if (name === '--help' || name === '-h') await say(HELP);
     else if (name === '--version') await say(`${version()}\n`);
-    else await commandNamed(name)(rest);
+    else return await commandNamed(name)(rest);
     return 0;
   } catch (error) {
     if (!(error instanceof CommandFault)) throw error;
@@ -33,7 +48,7 @@ export async function runTinewise(args: readonly string[]): Promise<number> {
   }
 }
 
-function commandNamed(name: string | undefined): (args: readonly string[]) => Promise<void> {
+function commandNamed(name: string | undefined): Command {
   const names = Object.keys(COMMANDS);
   if (name === undefined) {
     throw new CommandFault([
@@ -42,7 +57,7 @@ function commandNamed(name: string | undefined): (args: readonly string[]) => Pr
     ]);
   }
   if (!Object.hasOwn(COMMANDS, name)) throw unknownName('Command', name, names, names.join(' or '));
-  return async (args) => (await COMMANDS[name as keyof typeof COMMANDS]())(args);
+  return async (args) => (await COMMANDS[name]!())(args);
 }
 
 async function say(text: string): Promise<void> {

@@ -1,7 +1,6 @@
 import { checkLift } from '../../lib/check/check-lift.ts';
 import type { Context, LiftAnswer } from '../../lib/check/step.ts';
 import type { Load } from '../../lib/model/load.ts';
-import { type Instant, instant } from '../../lib/model/quantities.ts';
 import { indexSite, type Place, type SiteIndex } from '../../lib/model/site-index.ts';
 import type { Truck } from '../../lib/model/truck.ts';
 import { answerAsJson } from './answer-json.ts';
@@ -10,6 +9,7 @@ import { answerWorking } from './answer-working.ts';
 import { CommandFault, unknownName } from './command-fault.ts';
 import { type Arguments, type OptionTypes, oneOf, readArguments } from './read-arguments.ts';
 import { readSiteFrom } from './read-site.ts';
+import { timeOf } from './read-time.ts';
 import { standardOutput, type TextSink } from './standard-output.ts';
 
 const HELP = `tinewise check SITE.json --load ID [options]
@@ -111,16 +111,6 @@ function contextOf(typed: Arguments): Context {
     operator: typed.values.get('operator') ?? null,
     from: typed.values.get('from') ?? null,
   };
-}
-
-function timeOf(typed: Arguments): Instant | null {
-  const came = typed.values.get('as-of');
-  if (came === undefined) return null;
-  const read = instant.safeParse(came);
-  if (read.success) return read.data;
-  throw new CommandFault(
-    `Option --as-of: ${JSON.stringify(came)} came, a time in UTC such as "2026-03-02T06:30:00Z" was expected.`,
-  );
 }
 
 function needed(typed: Arguments, name: string, expected: string): string {

@@ -1,8 +1,9 @@
 import { checkLift } from '../check/check-lift.ts';
-import type { Context, LiftAnswer } from '../check/step.ts';
+import type { Context, LiftAnswer, Step } from '../check/step.ts';
 import { answerGrid } from '../grid/answer-grid.ts';
 import { UNKNOWN_KG } from '../grid/load-columns.ts';
 import type { Load } from '../model/load.ts';
+import { MASS_RULES } from '../model/rule-ids.ts';
 import type { Place } from '../model/site-index.ts';
 import type { Truck } from '../model/truck.ts';
 import { type AuditCase, governingStep } from './audit-case.ts';
@@ -89,8 +90,16 @@ function unplaceableLoad(
     severity: locations.length > 0 ? 'plan' : 'note',
     subject: { of: 'load', load: load.id, locations },
     figures,
-    source: stepSource(governingStep(nearest)),
+    source: stepSource(figures.have === 0 ? firstBroken(nearest) : governingStep(nearest)),
     advice: 'find-another-way-to-store',
     truck: nearest.truck,
   });
+}
+
+/** What stands against a load whatever it weighs: the first rule it breaks that weighs nothing. */
+function firstBroken(answer: LiftAnswer): Step {
+  return (
+    answer.steps.find((step) => step.outcome === 'fail' && !MASS_RULES.some((rule) => rule === step.rule)) ??
+    governingStep(answer)
+  );
 }
