@@ -28,11 +28,13 @@ export function assembleFrames(
     if (right !== undefined) return before!.frames[right + 1];
     return bayIds.length === 0 ? before?.frames[0] : undefined;
   };
+  const rowsOf = (index: number) =>
+    bayIds.length === 0 && index === 0 ? run.alone : run.bays.get(bayIds[index] ?? '');
   const count = bayIds.length + 1;
   const said = Array.from({ length: count }, (_, index) =>
     PARTS.map((part): Said | null => {
-      const right = sideSays(run.bays.get(bayIds[index - 1] ?? ''), 'right', part);
-      const left = sideSays(run.bays.get(bayIds[index] ?? ''), 'left', part);
+      const right = sideSays(rowsOf(index - 1), 'right', part);
+      const left = sideSays(rowsOf(index), 'left', part);
       if (right !== null && left !== null && right.value !== left.value) {
         book.refuse(left.row, left.fact, { is: 'same-as-row', row: right.row, value: String(right.value) });
       }
@@ -52,8 +54,8 @@ export function assembleFrames(
       const at = PARTS.findIndex((part) => part.key === key);
       const here = said[index]?.[at] ?? null;
       if (here !== null) return { row: here.row, fact: here.fact };
-      const bay = run.bays.get(bayIds[index] ?? '') ?? run.bays.get(bayIds[index - 1] ?? '');
-      const side = bayIds[index] === undefined ? 'right' : 'left';
+      const bay = rowsOf(index) ?? rowsOf(index - 1);
+      const side = bayIds[index] === undefined && index > 0 ? 'right' : 'left';
       return { row: bay?.rows[0] ?? run.rows[0]!, fact: at < 0 ? null : `${side}${PARTS[at]!.side}` };
     },
   };

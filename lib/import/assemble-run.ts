@@ -162,7 +162,8 @@ function locationsInOrder(
     standing!.locations.indexOf(id) < perRow ? 'front' : 'rear';
   const here = (standing?.locations ?? []).filter((id) => rows.locations.has(id) || !placedInRun.has(id));
   const rowOf = new Map<string, 'front' | 'rear'>(here.map((id) => [id, rowOfStanding(id)]));
-  for (const [id, { row, facts }] of rows.locations) {
+  for (const [id, facts] of rows.locations) {
+    const { row } = facts;
     const said = (facts.get('row') ?? null) as 'front' | 'rear' | null;
     if (said === 'rear' && depth === 1) book.refuse(row, 'row', { is: 'one-of', values: ['front'] });
     if (said === null && depth === 2 && !rowOf.has(id)) book.refuse(row, 'row', { is: 'present' });
@@ -173,10 +174,10 @@ function locationsInOrder(
     const placed = [...rows.locations]
       .filter(([id]) => rowOf.get(id) === side)
       .map(
-        ([id, { row, facts }]): Placed => ({
+        ([id, facts]): Placed => ({
           id,
           order: (facts.get('position') ?? null) as number | null,
-          row,
+          row: facts.row,
         }),
       );
     const order = orderOf(stood, placed);

@@ -33,8 +33,17 @@ function unmarkedEncoding(bytes: Uint8Array): { encoding: Encoding; guessed: boo
 
 function decode(bytes: Uint8Array, encoding: Encoding): string {
   try {
-    return new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    return encoding === 'windows-1252' ? text.replace(/[\u0080-\u009f]/g, windows1252) : text;
   } catch {
     throw new FileRefused({ why: 'damaged', detail: `not valid ${encoding}` });
   }
+}
+
+// Bytes 0x80 to 0x9F by the WHATWG encoding standard's index. Some runtimes decode windows-1252 as ISO 8859-1, which has
+// control characters there; where the runtime is right, only the five that windows-1252 leaves open are left.
+const UPPER_BYTES = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+
+function windows1252(character: string): string {
+  return UPPER_BYTES[character.charCodeAt(0) - 0x80]!;
 }

@@ -45,7 +45,7 @@ function groupRows(shape: EntryList, rows: readonly RowFacts[], book: RefusalBoo
   const groups = new Map<string, Group>();
   let above: Group | null = null;
   for (const row of rows) {
-    const parts = shape.key.map(({ fact }) => row.facts.get(fact) ?? null);
+    const parts = shape.key.map(({ fact }) => row.get(fact) ?? null);
     const blank = parts.indexOf(null);
     if (blank >= 0) {
       if (!book.has(row.row)) book.refuse(row.row, shape.key[blank]!.fact, { is: 'present' });
@@ -75,12 +75,12 @@ function refuseDanglingReferences(
   for (const { fact, to } of shape.references) {
     const ids = referable(site, to);
     const nearest = new Map<string, string | null>();
-    for (const { row, facts } of rows) {
-      const id = facts.get(fact) ?? null;
+    for (const row of rows) {
+      const id = row.get(fact) ?? null;
       if (id === null || ids.has(String(id))) continue;
       const name = String(id);
       if (!nearest.has(name) && nearest.size < NEAREST_LOOKED_FOR) nearest.set(name, nearestTo(name, ids));
-      book.refuse(row, fact, { is: 'id-in', list: to, nearest: nearest.get(name) ?? null });
+      book.refuse(row.row, fact, { is: 'id-in', list: to, nearest: nearest.get(name) ?? null });
     }
   }
 }
@@ -95,7 +95,7 @@ function draftOf(
 ): Draft {
   const childFacts = new Set(shape.children?.facts ?? []);
   const keyFacts = new Map(shape.key.map(({ fact, path }) => [fact, path]));
-  const raw = structuredClone(entry ?? shape.blank) as Raw;
+  const raw = { ...(entry ?? shape.blank) } as Raw;
   const stated: StatedFacts = new Map();
   const entryFacts = LIST_FACTS[list].map(({ fact }) => fact).filter((fact) => !childFacts.has(fact));
   for (const row of group.rows) takeIn(stated, row, entryFacts, book);
@@ -104,7 +104,7 @@ function draftOf(
   const childRows: number[] = [];
   if (
     shape.children !== null &&
-    group.rows.some(({ facts }) => [...childFacts].some((fact) => facts.has(fact)))
+    group.rows.some((row) => [...childFacts].some((fact) => row.get(fact) !== undefined))
   ) {
     const children = childrenOf(group, childFacts, childRows);
     setAt(
@@ -143,7 +143,7 @@ function draftOf(
 function childrenOf(group: Group, facts: ReadonlySet<string>, childRows: number[]): Raw[] {
   const children = group.rows.map((row) => {
     const child: Raw = {};
-    for (const fact of facts) setAt(child, fact, row.facts.get(fact) ?? null);
+    for (const fact of facts) setAt(child, fact, row.get(fact) ?? null);
     return { child, row: row.row };
   });
   if (children.length === 1 && Object.keys(children[0]!.child).length === 0) return [];
@@ -157,8 +157,10 @@ function setAt(raw: Raw, path: string, value: FactValue | Raw[]): void {
   const last = keys.pop()!;
   let object = raw;
   for (const key of keys) {
-    object[key] ??= {};
-    object = object[key] as Raw;
+    // Copied on the way down: the entry that stands in the site stays as it is.
+    const copy: Raw = { ...(object[key] as Raw | null) };
+    object[key] = copy;
+    object = copy;
   }
   if (value === null) delete object[last];
   else object[last] = value;
@@ -169,7 +171,7 @@ function closeGroups(raw: Raw, groups: readonly string[]): void {
   for (const name of groups) {
     const group = (raw[name] ?? null) as Raw | null;
     if (group === null) continue;
-    for (const [key, value] of Object.entries(group)) if (value === null) delete group[key];
-    if (Object.keys(group).length === 0) raw[name] = null;
+    const known = Object.entries(group).filter(([, value]) => value !== null);
+    raw[name] = known.length === 0 ? null : Object.fromEntries(known);
   }
 }

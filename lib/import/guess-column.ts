@@ -3,6 +3,8 @@ import { exportHeader, LIST_FACTS, type ListName } from './lists.ts';
 import type { Unit } from './mapping.ts';
 import { unitOfWord } from './read-number.ts';
 
+const LONGEST_HEADER = 120;
+
 /** A header cut into what it names and the unit that it states: "Beam top (in)" -> "beam top", in. */
 export function cutHeader(header: string): { words: string; unit: Unit | null } {
   const bracket = /^(.*?)\s*[([{]\s*([^)\]}]*?)\s*[)\]}]\s*$/.exec(header);
@@ -30,6 +32,7 @@ function plainWords(header: string): string {
  * a word of the trade, 0.85: the same words in another order, 0.6 to 0.8: most of the words.
  */
 export function headerFits(list: ListName, header: string): { fact: string; fit: number }[] {
+  if (header.length > LONGEST_HEADER) return [];
   const { words } = cutHeader(header);
   if (words === '') return [];
   return LIST_FACTS[list]

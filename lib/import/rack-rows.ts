@@ -8,7 +8,14 @@ import { type StatedFacts, takeIn } from './stated-facts.ts';
 /** What the rows say of a level, with the locations that they place on it. */
 export type LevelRows = { stated: StatedFacts; rows: number[]; locations: Map<string, RowFacts> };
 export type BayRows = { stated: StatedFacts; rows: number[]; levels: Map<number, LevelRows> };
-export type RunRows = { id: string; stated: StatedFacts; rows: number[]; bays: Map<string, BayRows> };
+/** `alone` holds what rows without a bay say of the one frame that a run without bays has. */
+export type RunRows = {
+  id: string;
+  stated: StatedFacts;
+  rows: number[];
+  bays: Map<string, BayRows>;
+  alone: BayRows;
+};
 
 export const RUN_FACTS = ['aisle', 'frameDepthMm', 'at.xMm', 'at.yMm', 'at.headingDeg'] as const;
 const SIDE_FACTS = ['Frame', 'FrameType', 'FrameCondition'].flatMap((name) => [
@@ -61,7 +68,7 @@ export function rackRows(
   let above: RunRows | null = null;
   for (const row of rows) {
     const text = (fact: string): string | null => {
-      const value = row.facts.get(fact) ?? null;
+      const value = row.get(fact) ?? null;
       return value === null ? null : String(value);
     };
     const location = text('location');
@@ -73,7 +80,7 @@ export function rackRows(
       above?.rows.push(row.row);
       continue;
     }
-    const run: RunRows = runs.get(runId) ?? { id: runId, stated: new Map(), rows: [], bays: new Map() };
+    const run: RunRows = runs.get(runId) ?? newRun(runId);
     runs.set(runId, run);
     above = run;
     run.rows.push(row.row);
@@ -87,10 +94,12 @@ export function rackRows(
     }
     if (location !== null) seen.set(location, row.row);
     const bayId = text('bay') ?? now?.bay.id ?? null;
-    const levelFact = row.facts.get('level') ?? now?.level.level ?? null;
+    const levelFact = row.get('level') ?? now?.level.level ?? null;
     const levelNumber = levelFact === null ? null : Number(levelFact);
     if (bayId === null) {
       if (levelNumber !== null || location !== null) book.refuse(row.row, 'bay', { is: 'bay-for-level' });
+      takeIn(run.alone.stated, row, BAY_FACTS, book);
+      run.alone.rows.push(row.row);
       continue;
     }
     const bay: BayRows = run.bays.get(bayId) ?? { stated: new Map(), rows: [], levels: new Map() };
@@ -114,6 +123,11 @@ export function rackRows(
   return runs;
 }
 
+function newRun(id: string): RunRows {
+  const alone: BayRows = { stated: new Map(), rows: [], levels: new Map() };
+  return { id, stated: new Map(), rows: [], bays: new Map(), alone };
+}
+
 function refuseUnknownIds(site: Site, rows: readonly RowFacts[], book: RefusalBook): void {
   const aisles = new Set(site.aisles.map(({ id }) => id));
   const frameTypes = new Set(site.frameTypes.map(({ id }) => id));
@@ -124,13 +138,13 @@ function refuseUnknownIds(site: Site, rows: readonly RowFacts[], book: RefusalBo
     ['frameType', frameTypes, 'frameTypes'],
   ] as const;
   const nearest = new Map<string, string | null>();
-  for (const { row, facts } of rows) {
+  for (const row of rows) {
     for (const [fact, ids, list] of references) {
-      const value = facts.get(fact) ?? null;
+      const value = row.get(fact) ?? null;
       if (value === null || ids.has(String(value))) continue;
       const key = `${list} ${value}`;
       if (!nearest.has(key)) nearest.set(key, nearestTo(String(value), ids));
-      book.refuse(row, fact, { is: 'id-in', list, nearest: nearest.get(key) ?? null });
+      book.refuse(row.row, fact, { is: 'id-in', list, nearest: nearest.get(key) ?? null });
     }
   }
 }

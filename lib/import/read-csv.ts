@@ -10,6 +10,9 @@ import {
   tableOf,
 } from './table.ts';
 
+/** Blank lines that may stand between the rows of a list that is as long as the limit allows. */
+const BLANK_LINES = 1000;
+
 const DELIMITERS = [',', ';', '\t'] as const;
 
 /**
@@ -23,10 +26,9 @@ export function readCsv(bytes: Uint8Array, file: string, options: ReadOptions = 
   const text = stated ? whole.slice(stated[0].length) : whole;
   const delimiter = options.delimiter ?? stated?.[1] ?? guessDelimiter(text);
   report(options.watch, 'reading', 0, text.length);
-  const parsed = Papa.parse<string[]>(text, { delimiter, header: false, preview: limits.rows + 10 });
+  const parsed = Papa.parse<string[]>(text, { delimiter, header: false, preview: limits.rows + BLANK_LINES });
   report(options.watch, 'reading', text.length, text.length);
-  if (parsed.data.length > limits.rows + 1)
-    throw new FileRefused({ why: 'too-many-rows', limit: limits.rows });
+  if (parsed.meta.truncated) throw new FileRefused({ why: 'too-many-rows', limit: limits.rows });
   // A quote that is opened and not closed swallows the rows behind it: what is then missing cannot be told.
   const torn = parsed.errors.find((error) => error.type === 'Quotes');
   if (torn !== undefined) throw new FileRefused({ why: 'quotes', row: (torn.row ?? 0) + 1 });

@@ -1,6 +1,9 @@
 import { KG_IN, MM_IN, scaleDecimal } from '../units/scale-decimal.ts';
 import type { NumberStyle, Unit } from './mapping.ts';
 
+/** No number of a warehouse is written longer; longer cells are not looked at, so that none can hold up the reading. */
+const LONGEST_NUMBER = 60;
+
 export const PLAIN_NUMBERS: NumberStyle = { decimal: '.', group: '' };
 
 /** Units as people write them, in headers and behind numbers. */
@@ -90,6 +93,7 @@ function patternOf(style: NumberStyle): RegExp {
  * never read as 15 and "1.200" is 1.2 or 1200 only by the style that a person has seen.
  */
 export function plainDecimal(text: string, style: NumberStyle): string | null {
+  if (text.length > LONGEST_NUMBER) return null;
   const match = patternOf(style).exec(withPlainBlanks(text));
   if (match === null) return null;
   const whole = match[1] === undefined ? '0' : match[1].replace(/[^\d]/g, '');
@@ -99,6 +103,7 @@ export function plainDecimal(text: string, style: NumberStyle): string | null {
 
 /** Cuts "2400 mm" into number and unit; "8 ft 6 in" and 8'6" become inches. The unit is null where none stands. */
 export function cutUnit(text: string): { number: string; unit: Unit | null } {
+  if (text.length > LONGEST_NUMBER) return { number: text, unit: null };
   const feetAndInches =
     /^(\d+)\s*(?:ft|feet|foot|['′])\s*(\d+(?:\.\d+)?)\s*(?:in|ins|inch|inches|["″])$/i.exec(text);
   if (feetAndInches) {

@@ -199,7 +199,7 @@ function cellOf(type: string, value: string, style: NumberMeaning | undefined, b
   if (style?.means === 'date') return isoOfDateNumber(number, book.from1904) ?? { error: value };
   if (style?.means === 'padded' && Number.isInteger(number)) return value.padStart(style.digits, '0');
   // A spreadsheet reckons with fifteen digits; what it stored beyond them (2438.3999999999996) is not what it showed.
-  return Number(number.toPrecision(15));
+  return Number.isInteger(number) ? number : Number(number.toPrecision(15));
 }
 
 /** "C12" is column 2. */

@@ -13,7 +13,7 @@ export function takeIn(
   book: RefusalBook,
 ): void {
   for (const fact of facts) {
-    const value = row.facts.get(fact);
+    const value = row.get(fact);
     if (value === undefined) continue;
     const before = stated.get(fact);
     if (before === undefined || (before.value === null && value !== null))
