@@ -159,7 +159,7 @@ export function WhichTruckForm({
             <input type="checkbox" name="stock" value="empty" defaultChecked={query.stock === 'empty'} />
             Take the racks as empty
           </label>
-          <Field id="from" label="Comes from" unit="a location, or empty" fault={fault('from')}>
+          <Field id="from" label="Comes from" unit="where it stands now, if anywhere" fault={fault('from')}>
             <input
               id="from"
               name="from"
