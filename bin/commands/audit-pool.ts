@@ -23,6 +23,7 @@ export async function* auditAll(
     return;
   }
   const idle: Worker[] = Array.from({ length: threads }, startThread);
+  const alive = new Set(idle);
   const outcomes: Promise<AuditOutcome>[] = [];
   const waiting: ((thread: Worker) => void)[] = [];
   const release = (thread: Worker) => {
@@ -33,6 +34,8 @@ export async function* auditAll(
   const start = async (task: AuditTask): Promise<AuditOutcome> => {
     const thread = idle.pop() ?? (await new Promise<Worker>((resolve) => waiting.push(resolve)));
     const { outcome, survivor } = await runOn(thread, task);
+    if (survivor !== thread) alive.delete(thread);
+    alive.add(survivor);
     release(survivor);
     onDone(outcome);
     return outcome;
@@ -46,7 +49,7 @@ export async function* auditAll(
       outcomes[at] = NOTHING; // what was taken need not be kept
     }
   } finally {
-    await Promise.all(idle.map((thread) => thread.terminate()));
+    await Promise.all([...alive].map((thread) => thread.terminate()));
   }
 }
 

@@ -26,7 +26,6 @@ export function auditReport(file: string, site: string, audit: Audit): string {
     ...(worst.length === 0 ? [] : ['']),
     ...worst.map((finding) => `  ${severityWord(finding.severity)}: ${findingWithAdvice(finding, 'metric')}`),
     ...(left > 0 ? [`  ${amount(left, 'more finding')}: --json lists every one.`] : []),
-    '',
   ]);
 }
 
@@ -36,7 +35,6 @@ export function refusedReport(file: string, refusals: readonly Refusal[]): strin
     `${file}: not audited`,
     ...refusals.map((refusal) => `  ${refusalSentence(refusal)}`),
     `  ${refusalsAdvice(refusals.length)}`,
-    '',
   ]);
 }
 

@@ -7,6 +7,7 @@ import type { AuditCounts } from '../../lib/audit/audit-site.ts';
 import { DEFAULT_REFERENCE } from '../../lib/audit/reference-load.ts';
 import { LARGEST_NUMBER } from '../../lib/model/quantities.ts';
 import { STANDING_CAUTIONS } from '../../lib/words/cautions.ts';
+import { counted } from '../../lib/words/plain-words.ts';
 import type { AuditOutcome, AuditTask } from './audit-file.ts';
 import { auditAll } from './audit-pool.ts';
 import { severityLines, totalsReport } from './audit-report.ts';
@@ -67,18 +68,20 @@ async function auditTyped(typed: Arguments, output: TextSink): Promise<number> {
     return { file, text: file === '-' ? input : null, asOf, reference, as };
   });
   const audited: AuditCounts[] = [];
-  const refused: AuditOutcome[] = [];
+  let refused = 0;
   let between = '[\n';
   for await (const outcome of auditAll(tasks, jobs, progress(typed, tasks.length))) {
     if (outcome.ok) audited.push(outcome.counts);
-    else refused.push(outcome);
+    else {
+      refused += 1;
+      process.stderr.write(`${outcome.file}: not audited, ${counted(outcome.refusals, 'fault')}.\n`);
+    }
     const room = output.write(as === 'json' ? between + outcome.written : `${outcome.written}\n`);
     if (room !== null) await room;
     between = ',\n';
   }
-  await output.write(as === 'json' ? '\n]\n' : ending(audited, refused.length, asOf));
-  for (const outcome of refused) process.stderr.write(`${outcome.file}: not audited.\n`);
-  if (refused.length > 0) return BAD_INPUT;
+  await output.write(as === 'json' ? '\n]\n' : ending(audited, refused, asOf));
+  if (refused > 0) return BAD_INPUT;
   return audited.some(({ findings }) => findings.stop > 0) ? STOP : 0;
 }
 

@@ -1,14 +1,13 @@
 import { checkLift } from '../check/check-lift.ts';
 import type { Context, LiftAnswer, Step } from '../check/step.ts';
 import { truckFitState } from '../check/truck-fit-state.ts';
-import { answerGrid, answerLocations } from '../grid/answer-grid.ts';
+import { answerGrid } from '../grid/answer-grid.ts';
 import { compileSite } from '../grid/compile-site.ts';
 import { type CompiledSite, EMPTY } from '../grid/compiled-site.ts';
-import { openSheet } from '../grid/grid-sheet.ts';
 import type { GridAnswer } from '../grid/question.ts';
-import type { RackSide } from '../grid/rack-side.ts';
+import { judgeLevel } from '../grid/rack-side.ts';
 import { type LocationSummary, summariseLocations } from '../grid/summary.ts';
-import { CLEAR, REFUSE } from '../grid/tally.ts';
+import { CLEAR, REFUSE, Tally } from '../grid/tally.ts';
 import { grossMass, type Load } from '../model/load.ts';
 import { instantMs } from '../model/quantities.ts';
 import type { RuleId } from '../model/rule-ids.ts';
@@ -46,6 +45,9 @@ export type AuditCase = {
 
 const TAKE_DOWN: Context = { operation: 'retrieve', asOf: null, operator: null, stock: 'as-is', from: null };
 
+/** Placing what stands back where it stands: `from` is its own location. */
+const BACK_IN_PLACE: Context = { ...TAKE_DOWN, operation: 'place' };
+
 /** Asks lib/grid what the findings read. Throws on an asOf that is not a time. */
 export function openAudit(index: SiteIndex, question: AuditQuestion): AuditCase {
   const asOfMs = question.asOf === null ? null : instantMs(question.asOf);
@@ -64,7 +66,7 @@ export function openAudit(index: SiteIndex, question: AuditQuestion): AuditCase 
     stored,
     fleet: { answer, summary: summariseLocations(answer) },
     fit: asOfMs === null ? null : summariseLocations(answer, usableColumns(index, asOfMs)),
-    notClear: notClear(index, stored, rackSideOf(site)),
+    notClear: notClear(site, stored),
   };
 }
 
@@ -91,24 +93,23 @@ function usableColumns(index: SiteIndex, asOfMs: number): number[] {
   return columns;
 }
 
-/** The racks' side of placing every stored load back where it stands, without any truck. */
-function rackSideOf(site: CompiledSite): RackSide {
-  const sheet = openSheet(site, {
-    load: { kind: 'stored' },
-    trucks: [],
-    context: { ...TAKE_DOWN, operation: 'place' },
-  });
-  answerLocations(sheet, 0, site.locationIds.length);
-  return sheet.rackSide;
-}
-
-function notClear(index: SiteIndex, stored: readonly StoredLoad[], side: RackSide): AuditCase['notClear'] {
-  return stored
-    .filter(({ at, load }) => {
-      const verdict = side.verdict[at]!;
-      return verdict === REFUSE || (verdict !== CLEAR && isDeclared(index, load));
-    })
-    .map((one) => ({ ...one, steps: stepsBackInPlace(index, one) }));
+/** Asks the racks' rules of lib/grid of all that stands, and those of lib/check for the working of what they name. */
+function notClear(site: CompiledSite, stored: readonly StoredLoad[]): AuditCase['notClear'] {
+  const { index } = site;
+  const tally = new Tally(index.policy);
+  const found: (StoredLoad & { steps: ReadonlyMap<RuleId, Step> })[] = [];
+  for (const one of stored) {
+    const row = site.standing[one.at]!;
+    const rackLoad = {
+      shape: site.loads.shapes[site.loads.shapeOf[row]!]!,
+      assessedKg: site.loads.assessedKg[row]!,
+    };
+    tally.start();
+    judgeLevel(tally, site, site.levelOf[one.at]!, rackLoad, BACK_IN_PLACE, one.at);
+    if (tally.verdict === CLEAR || (tally.verdict !== REFUSE && !isDeclared(index, one.load))) continue;
+    found.push({ ...one, steps: stepsBackInPlace(index, one) });
+  }
+  return found;
 }
 
 /** Rules that look at the racks and the load, never at the truck. */
@@ -125,7 +126,7 @@ const RACK_RULES: ReadonlySet<RuleId> = new Set<RuleId>([
 
 /** The racks' steps of placing a stored load back where it stands. */
 function stepsBackInPlace(index: SiteIndex, { place, load }: StoredLoad): ReadonlyMap<RuleId, Step> {
-  const context: Context = { ...TAKE_DOWN, operation: 'place', from: place.id };
+  const context: Context = { ...BACK_IN_PLACE, from: place.id };
   const { steps } = checkLift(index, { load, place, truck: NO_TRUCK, context });
   return new Map(steps.filter(({ rule }) => RACK_RULES.has(rule)).map((step) => [step.rule, step]));
 }

@@ -1,0 +1,16 @@
+import type { Reference } from '../lib/audit/audit-case.ts';
+import { type Audit, auditSite } from '../lib/audit/audit-site.ts';
+import type { Site } from '../lib/model/site.ts';
+import { indexSite } from '../lib/model/site-index.ts';
+
+/** What an audit is asked with; the reference load is the default one unless it is given. */
+export type AuditAsked = { asOf: string | null; reference?: Reference };
+
+/** What the worker's side of the door does: audits a site, plain data in and out. */
+export const auditDesk = {
+  audit(facts: Site, asked: AuditAsked): Audit {
+    return auditSite(indexSite(facts), asked);
+  },
+};
+
+export type AuditDesk = typeof auditDesk;

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { auditDesk } from './audit-desk.ts';
+
+expose(auditDesk);
