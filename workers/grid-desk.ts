@@ -32,9 +32,10 @@ export function createGridDesk() {
     async ask(question: GridQuestion, onProgress: Remote<Progress>): Promise<GridAnswer | null> {
       newest += 1;
       const mine = newest;
+      const former = sheet;
       sheet = null;
       if (site === null) throw new Error('no site is open');
-      const working = openSheet(site, question);
+      const working = openSheet(site, question, former);
       for (const done of answerInSlices(working)) {
         void onProgress(done);
         await messagesComeIn();

@@ -1,11 +1,9 @@
-import { isThin } from '../check/thin.ts';
 import { type CompiledSite, EMPTY } from './compiled-site.ts';
 import { type GridSheet, openSheet } from './grid-sheet.ts';
-import { UNKNOWN_KG } from './load-columns.ts';
+import { joinSides } from './join-sides.ts';
 import type { GridAnswer, GridQuestion } from './question.ts';
 import { judgeLevel, type RackLoad, type RackSide } from './rack-side.ts';
-import { CLEAR, mostKgOf, NOTHING, REFUSE, RULE, type Tally, THIN } from './tally.ts';
-import { CLOSE, weighAllLimits } from './truck-side.ts';
+import { NOTHING, REFUSE, RULE, type Tally } from './tally.ts';
 
 /** Locations answered between two reports of progress. */
 const SLICE = 8192;
@@ -96,96 +94,5 @@ function judgeStored(sheet: GridSheet, first: number, end: number): void {
     if (asksFree) tally.state(RULE['slot-free'], true);
     judgeLevel(tally, site, site.levelOf[location]!, rackLoad, context, location);
     writeRackSide(sheet.rackSide, location, tally);
-  }
-}
-
-/** Joins both sides into answers, for some trucks and a range of locations. */
-export function joinSides(
-  sheet: GridSheet,
-  first: number,
-  end: number,
-  firstTruck: number,
-  endTruck: number,
-): void {
-  if (sheet.asked === null) joinStored(sheet, first, end, firstTruck, endTruck);
-  else joinOne(sheet, first, end, firstTruck, endTruck);
-}
-
-/** One load: the trucks' side has its mass in it already. The worse verdict, the higher use, the earlier rule decides. */
-function joinOne(sheet: GridSheet, first: number, end: number, firstTruck: number, endTruck: number): void {
-  const { kindOf, truckSide, rackSide, answer } = sheet;
-  const { verdicts, governing, mostKg, truckCount } = answer;
-  for (let location = first; location < end; location += 1) {
-    const rackVerdict = rackSide.verdict[location]!;
-    const rackUse = rackSide.use[location]!;
-    const rackRule = rackSide.rule[location]!;
-    const rackKg = rackSide.mostKg[location]!;
-    const kind = kindOf[location]! * truckCount;
-    const cell = location * truckCount;
-    for (let truck = firstTruck; truck < endTruck; truck += 1) {
-      const row = kind + truck;
-      const verdict = truckSide.verdict[row]!;
-      const use = truckSide.use[row]!;
-      const rule = truckSide.rule[row]!;
-      const rackDecides =
-        rackVerdict > verdict ||
-        (rackVerdict === verdict && (rackUse > use || (rackUse === use && rackRule < rule)));
-      verdicts[cell + truck] = rackDecides ? rackVerdict : verdict;
-      governing[cell + truck] = rackDecides ? rackRule : rule;
-      const truckKg = truckSide.mostKg[row]!;
-      mostKg[cell + truck] = mostKgOf(Math.min(truckKg, rackKg));
-    }
-  }
-}
-
-/** What stands there: each load is weighed against the least of the truck's limits as the sides are joined. */
-function joinStored(
-  sheet: GridSheet,
-  first: number,
-  end: number,
-  firstTruck: number,
-  endTruck: number,
-): void {
-  const { site, tally, kindOf, truckSide, rackSide, answer } = sheet;
-  const { verdicts, governing, mostKg, assessedKg, truckCount } = answer;
-  const { thinPercent } = site.index.policy;
-  for (let location = first; location < end; location += 1) {
-    if (site.standing[location] === EMPTY) continue;
-    const massKg = assessedKg[location]!;
-    const rackVerdict = rackSide.verdict[location]!;
-    const rackUse = rackSide.use[location]!;
-    const rackRule = rackSide.rule[location]!;
-    const rackKg = rackSide.mostKg[location]!;
-    const kind = kindOf[location]! * truckCount;
-    const cell = location * truckCount;
-    for (let truck = firstTruck; truck < endTruck; truck += 1) {
-      const row = kind + truck;
-      let verdict = truckSide.verdict[row]!;
-      let use = truckSide.use[row]!;
-      let rule = truckSide.rule[row]!;
-      const leastKg = truckSide.leastKg[row]!;
-      const leastRule = truckSide.leastRule[row]!;
-      if (massKg === UNKNOWN_KG || leastRule === CLOSE) {
-        weighAllLimits(tally, truckSide, row, massKg);
-        ({ verdict, use, rule } = tally);
-      } else {
-        const weighed = massKg > leastKg ? REFUSE : isThin(massKg, leastKg, thinPercent) ? THIN : CLEAR;
-        if (weighed >= verdict) {
-          const weighedUse = massKg / leastKg;
-          if (weighed > verdict || weighedUse > use || (weighedUse === use && leastRule < rule)) {
-            verdict = weighed;
-            use = weighedUse;
-            rule = leastRule;
-          }
-        }
-      }
-      const rackDecides =
-        rackVerdict > verdict ||
-        (rackVerdict === verdict && (rackUse > use || (rackUse === use && rackRule < rule)));
-      verdicts[cell + truck] = rackDecides ? rackVerdict : verdict;
-      governing[cell + truck] = rackDecides ? rackRule : rule;
-      const truckKg = truckSide.mostKg[row]!;
-      mostKg[cell + truck] = mostKgOf(Math.min(truckKg, rackKg));
-    }
   }
 }

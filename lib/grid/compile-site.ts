@@ -1,8 +1,8 @@
 import type { Aisle } from '../model/racking.ts';
 import { found, type SiteIndex } from '../model/site-index.ts';
 import { largestGapMm, ratingForGap } from '../rack/frame-load.ts';
-import { type BaySite, type CompiledSite, EMPTY, NO_BAY } from './compiled-site.ts';
-import { compileLoads, UNKNOWN_KG } from './load-columns.ts';
+import { type BaySite, type CompiledSite, EMPTY, NO_BAY, NOWHERE } from './compiled-site.ts';
+import { compileLoads, rowOfLoads, UNKNOWN_KG } from './load-columns.ts';
 
 /** Compiles a site to columns. Time and memory grow with the locations; the index is not changed. */
 export function compileSite(index: SiteIndex): CompiledSite {
@@ -20,7 +20,6 @@ export function compileSite(index: SiteIndex): CompiledSite {
     classes: [],
     classRows: [],
     aisleKinds: new Map(),
-    locationIds: new Array<string>(locationCount),
     classOf: new Uint16Array(locationCount),
     levelOf: new Uint32Array(locationCount),
     standing: new Int32Array(locationCount),
@@ -63,6 +62,7 @@ function joinFramesToBays(site: CompiledSite): void {
 
 function placeLocations(site: CompiledSite): void {
   const { stockAt } = site.index;
+  const rowOf = rowOfLoads(site.index);
   let level = 0;
   let location = 0;
   for (let bay = 0; bay < site.bays.length; bay += 1) {
@@ -72,9 +72,8 @@ function placeLocations(site: CompiledSite): void {
       site.firstLocation[level] = location;
       for (const id of locations) {
         const load = stockAt.get(id);
-        site.locationIds[location] = id;
         site.levelOf[location] = level;
-        site.standing[location] = load === undefined ? EMPTY : site.loads.rowOf.get(load.id)!;
+        site.standing[location] = load === undefined ? EMPTY : rowOf.get(load.id)!;
         location += 1;
       }
       level += 1;
@@ -146,10 +145,7 @@ export function sumBay(site: CompiledSite, bay: number): void {
   site.bayKg[bay] = bayKg;
 }
 
-/** As the location left out of a sum: none is. */
-export const NOWHERE = -1;
-
-/** What stands on a level without one location, kg; NaN where a mass is unknown. */
+/** What stands on a level without one location (NOWHERE: with all), kg; NaN where a mass is unknown. */
 export function sumLevel(site: CompiledSite, level: number, without: number): number {
   const { standing, firstLocation } = site;
   const { assessedKg } = site.loads;

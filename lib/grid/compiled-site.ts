@@ -37,7 +37,6 @@ export type CompiledSite = {
   classRows: Map<number, number>[];
   aisleKinds: Map<string, number>;
 
-  locationIds: string[];
   classOf: Uint16Array;
   levelOf: Uint32Array;
   /** The row of the load that stands in a location, or EMPTY. */
@@ -78,6 +77,22 @@ export function runRanges(site: CompiledSite): Uint32Array {
     first[at] = site.firstLocation[site.firstLevel[bay]!]!;
     bay += run.bays.length;
   }
-  first[runs.length] = site.locationIds.length;
+  first[runs.length] = locationCountOf(site);
   return first;
+}
+
+export function locationCountOf(site: CompiledSite): number {
+  return site.classOf.length;
+}
+
+/** As a row of locations: none of them. */
+export const NOWHERE = -1;
+
+/** The row of a location by its id, or NOWHERE: a walk over the levels, for the rare question that names one. */
+export function locationRow(site: CompiledSite, id: string): number {
+  for (const [level, { locations }] of site.levels.entries()) {
+    const at = locations.indexOf(id);
+    if (at >= 0) return site.firstLocation[level]! + at;
+  }
+  return NOWHERE;
 }

@@ -1,6 +1,7 @@
-import { answerLocations, joinSides } from './answer-grid.ts';
+import { answerLocations } from './answer-grid.ts';
 import { editSite, type SiteEdit } from './edit-site.ts';
-import { fillTruck, findKinds, type GridSheet } from './grid-sheet.ts';
+import { fillTruck, findSheetKinds, type GridSheet } from './grid-sheet.ts';
+import { joinSides } from './join-sides.ts';
 import { readyTruck } from './truck-side.ts';
 
 /**
@@ -16,13 +17,13 @@ export function editSheet(sheet: GridSheet, edit: SiteEdit): void {
     for (const [truck, id] of sheet.question.trucks.entries()) {
       if (id !== edit.truck.id) continue;
       sheet.trucks[truck] = readyTruck(sheet.site, id, sheet.question.context);
-      for (let kind = 0; kind < sheet.kinds.length; kind += 1) fillTruck(sheet, kind, truck);
+      for (let kind = 0; kind < sheet.kinds.list.length; kind += 1) fillTruck(sheet, kind, truck);
       joinSides(sheet, 0, locationCount, truck, truck + 1);
     }
     return;
   }
   for (const { first, end } of touched) {
-    findKinds(sheet, first, end);
+    findSheetKinds(sheet, first, end);
     answerLocations(sheet, first, end);
   }
 }

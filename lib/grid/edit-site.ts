@@ -55,8 +55,8 @@ function editLevel(site: CompiledSite, runId: string, bayId: string, level: Leve
 }
 
 function editLoad(site: CompiledSite, load: Load): Touched {
-  const row = site.loads.rowOf.get(load.id);
-  if (row === undefined) throw new Error(`no load ${load.id} in this site`);
+  const row = site.index.site.loads.findIndex(({ id }) => id === load.id);
+  if (row < 0) throw new Error(`no load ${load.id} in this site`);
   writeLoad(site.loads, row, load, site.index);
   const bays: number[] = [];
   for (let location = 0; location < site.standing.length; location += 1) {

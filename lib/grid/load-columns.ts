@@ -18,7 +18,6 @@ export const UNKNOWN_KG = -1;
 
 /** The loads of a site as columns, in site order. */
 export type LoadColumns = {
-  rowOf: Map<string, number>;
   assessedKg: Float64Array;
   shapeOf: Uint32Array;
   /** The distinct shapes. An edit may append one; none is ever taken away. */
@@ -29,17 +28,18 @@ export type LoadColumns = {
 export function compileLoads(index: SiteIndex): LoadColumns {
   const { loads } = index.site;
   const columns: LoadColumns = {
-    rowOf: new Map(),
     assessedKg: new Float64Array(loads.length),
     shapeOf: new Uint32Array(loads.length),
     shapes: [],
     shapeRow: new Map(),
   };
-  for (const [row, load] of loads.entries()) {
-    columns.rowOf.set(load.id, row);
-    writeLoad(columns, row, load, index);
-  }
+  for (const [row, load] of loads.entries()) writeLoad(columns, row, load, index);
   return columns;
+}
+
+/** The row of each load by its id. Not kept: it would outweigh the columns. */
+export function rowOfLoads(index: SiteIndex): Map<string, number> {
+  return new Map(index.site.loads.map(({ id }, row) => [id, row]));
 }
 
 /** Writes what the rules read from a load into its row. */

@@ -14,6 +14,17 @@ export const RULE = Object.fromEntries(RULE_IDS.map((rule, at) => [rule, at])) a
 /** Before any rule has spoken. */
 export const NO_RULE: number = RULE_IDS.length;
 
+/** In place of a rule: two limits lie so near each other that every one has to be asked. */
+export const CLOSE: number = NO_RULE + 1;
+
+/** Verdict and governing rule in one number. */
+export function codeOf(verdict: number, rule: number): number {
+  return (verdict << 8) | rule;
+}
+
+export const verdictOf = (code: number): number => code >> 8;
+export const ruleOf = (code: number): number => code & 0xff;
+
 /**
  * What of mostKg a part of the rules leaves, as one number of which the least wins: NOTHING where a rule other than a
  * mass rule fails, CANNOT_SAY where a mustKnow rule is unknown, else the least that the mass rules allow, kg

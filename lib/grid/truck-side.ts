@@ -10,7 +10,8 @@ import { found } from '../model/site-index.ts';
 import type { Truck } from '../model/truck.ts';
 import type { CompiledSite, LiftClass } from './compiled-site.ts';
 import { type LoadShape, UNKNOWN_KG } from './load-columns.ts';
-import { NO_RULE, RULE, type Tally } from './tally.ts';
+import { STEPS } from './mass-steps.ts';
+import { CLOSE, NO_RULE, RULE, type Tally } from './tally.ts';
 
 /** What of a truck does not depend on where and what it lifts, decided once for a question. */
 export type TruckReady = {
@@ -73,14 +74,14 @@ export type TruckSide = {
   /** The least of the limits and its rule. CLOSE where another limit is so near that uses may round to one number. */
   leastKg: Float64Array;
   leastRule: Uint8Array;
+  /** What the row says of a load of any mass (mass-steps.ts); for a question about one load, of that load. */
+  aboveKg: Float64Array;
+  code: Uint16Array;
 };
 
 /** The truck's mass rules: plate, tilt, fork arms (both arms together). */
 export const LIMIT_RULES = [RULE['plate-capacity'], RULE['tilt-capacity'], RULE['fork-arms']] as const;
 export const LIMITS = LIMIT_RULES.length;
-
-/** As `leastRule`: ask every limit. */
-export const CLOSE = NO_RULE + 1;
 
 export function emptyTruckSide(rows: number): TruckSide {
   return {
@@ -91,6 +92,8 @@ export function emptyTruckSide(rows: number): TruckSide {
     limitKg: new Float64Array(rows * LIMITS),
     leastKg: new Float64Array(rows),
     leastRule: new Uint8Array(rows),
+    aboveKg: new Float64Array(rows * STEPS),
+    code: new Uint16Array(rows * (STEPS + 1)),
   };
 }
 
