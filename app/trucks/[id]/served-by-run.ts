@@ -24,12 +24,15 @@ export function servedByRun(site: CompiledSite, truck: string): ServedRun[] {
     trucks: [truck],
     context: { operation: 'retrieve', asOf: null, operator: null, stock: 'as-is', from: null },
   });
-  for (const [at, location] of site.locationIds.entries()) {
+  let at = -1;
+  // the answer's rows are the locations in site order, as index.places is
+  for (const place of index.places.values()) {
+    at += 1;
     const code = answer.verdicts[at] ?? NO_ANSWER;
     if (code === NO_ANSWER) continue;
     const verdict = VERDICTS[code];
     if (verdict === undefined) throw new Error(`no verdict has the code ${code}`);
-    const run = found(runs, found(index.places, location, 'location').run.id, 'run');
+    const run = found(runs, place.run.id, 'run');
     run.standing += 1;
     run.counts[verdict] += 1;
   }
