@@ -20,8 +20,8 @@ export function exportList(site: Site, list: ListName): string {
 }
 
 /** Rows of cells as CSV text with a byte order mark; the cells must be guarded already. */
-export function csvText(rows: readonly (readonly string[])[]): string {
-  return `\ufeff${Papa.unparse(rows as string[][], { newline: '\r\n' })}\r\n`;
+export function csvText(rows: readonly (readonly string[])[], delimiter = ','): string {
+  return `\ufeff${Papa.unparse(rows as string[][], { delimiter, newline: '\r\n' })}\r\n`;
 }
 
 function exportCell(value: unknown): string {

@@ -13,7 +13,8 @@ import {
 /** Blank lines that may stand between the rows of a list that is as long as the limit allows. */
 const BLANK_LINES = 1000;
 
-const DELIMITERS = [',', ';', '\t'] as const;
+/** The delimiters that are guessed among. */
+export const DELIMITERS = [',', ';', '\t'] as const;
 
 /**
  * Reads a delimited text file. Row numbers count records, as a spreadsheet does that opened the file: a line break

@@ -1,6 +1,7 @@
 import { guardCell, unguardCell } from './cell-guard.ts';
 import { csvText } from './export-lists.ts';
 import { columnAt, type Mapping } from './mapping.ts';
+import { DELIMITERS } from './read-csv.ts';
 import type { RowRefusal } from './row-refusal.ts';
 import { type Cell, cellText, type Table } from './table.ts';
 
@@ -33,7 +34,11 @@ export function refusedRowsCsv(
     const came = table.header.map((_, at) => cellAsCame(cells[at], commaAt.has(at)));
     return [[...came, String(row), guardCell(why.join(' '))]];
   });
-  return csvText([[...table.header.map((name) => guardCell(name)), ...REFUSED_HEADERS], ...rows]);
+  // Parted as the file was, so that the person's spreadsheet opens it as it opened the file.
+  const parted = table.notes.find((note) => note.note === 'delimiter')?.delimiter ?? ',';
+  const delimiter = DELIMITERS.find((known) => known === parted) ?? ',';
+  const header = [...table.header.map((name) => guardCell(name)), ...REFUSED_HEADERS];
+  return csvText([header, ...rows], delimiter);
 }
 
 /** A number of a spreadsheet is written as the column's other numbers are, so that it is read back as it was. */

@@ -31,7 +31,7 @@ describe('a time', () => {
     ['2.3.26', 'dmy', 'a year of two digits'],
     ['tomorrow', 'dmy', 'a word'],
     ['39448', 'dmy', 'a bare number'],
-  ] as const)('%j read as %s is none: %s', (text, style) => {
+  ] as const)('%j read as %s is none: %s', (text, style, _why) => {
     expect(readTime(text, style)).toBeNull();
   });
 
