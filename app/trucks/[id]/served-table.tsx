@@ -4,6 +4,7 @@ import { VerdictBadge } from '@/app/_parts/verdict-badge.tsx';
 import type { ServedRun } from '@/app/trucks/[id]/served-by-run.ts';
 import { VERDICTS, type Verdict } from '@/lib/check/step.ts';
 import { groupDigits } from '@/lib/units/format-quantity.ts';
+import { verdictWord } from '@/lib/words/verdict.ts';
 import styles from './truck.module.css';
 
 /** What a truck can take down, run by run, with the whole site below. */
@@ -20,12 +21,15 @@ export function ServedTable({ runs, truck }: { runs: readonly ServedRun[]; truck
         <thead>
           <tr>
             <th scope="col">Run</th>
-            <th scope="col" className="number">
+            <th scope="col" className={`number ${styles.standing}`}>
               Standing
             </th>
             {VERDICTS.map((verdict) => (
               <th key={verdict} scope="col" className="number">
-                <VerdictBadge verdict={verdict} />
+                <span className={styles.wide}>
+                  <VerdictBadge verdict={verdict} />
+                </span>
+                <span className={styles.narrow}>{verdictWord(verdict)}</span>
               </th>
             ))}
           </tr>
@@ -61,7 +65,7 @@ export function ServedTable({ runs, truck }: { runs: readonly ServedRun[]; truck
 function Counts({ standing, count }: { standing: number; count: (verdict: Verdict) => number }) {
   return (
     <>
-      <td className="number">{groupDigits(standing)}</td>
+      <td className={`number ${styles.standing}`}>{groupDigits(standing)}</td>
       {VERDICTS.map((verdict) => (
         <td key={verdict} className={`number ${count(verdict) === 0 ? 'soft' : ''}`}>
           {groupDigits(count(verdict))}
