@@ -48,7 +48,7 @@ export function RacksDesk({
   const asked = useAsked(index, query, now);
   const run = useGrid(index, asked.kind === 'asked' ? asked.question : null);
   const answer = useMemo<RacksAnswer | null>(() => {
-    if (run.answered === null || run.answered.index !== index) return null;
+    if (asked.kind === 'refused' || run.answered === null || run.answered.index !== index) return null;
     const { answer: grid, question } = run.answered;
     return {
       index,
@@ -57,7 +57,7 @@ export function RacksDesk({
       trucks: question.trucks,
       assessedKg: grid.assessedKg,
     };
-  }, [run.answered, index, places]);
+  }, [asked.kind, run.answered, index, places]);
 
   const runId = runLookedAt(index, query);
   const rack = index.site.runs.find(({ id }) => id === runId);
