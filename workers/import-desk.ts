@@ -18,7 +18,7 @@ export type OpenedList = {
   notes: ReadNote[];
 };
 export type OpenReply = { ok: true; opened: OpenedList } | { ok: false; refusal: FileRefusal };
-export type OpenChoice = { sheet?: string; delimiter?: string };
+export type OpenChoice = { sheet?: string; delimiter?: string; headerRow?: number };
 export type ImportProgress = (stage: Parameters<Watch>[0], done: number, total: number) => void;
 type Progress = ImportProgress & ProxyMarked;
 

@@ -169,6 +169,9 @@ function locationsInOrder(
     if (said === null && depth === 2 && !rowOf.has(id)) book.refuse(row, 'row', { is: 'present' });
     rowOf.set(id, said ?? (depth === 1 ? 'front' : rowOf.get(id)) ?? 'front');
   }
+  const left = here.filter((id) => depth === 1 && rowOf.get(id) === 'rear');
+  if (left.length > 0)
+    book.refuse(rows.rows[0]!, 'depthPositions', { is: 'rows-for-depth', rear: left.length });
   const ordered = (['front', 'rear'] as const).map((side) => {
     const stood = here.filter((id) => rowOfStanding(id) === side && rowOf.get(id) === side);
     const placed = [...rows.locations]

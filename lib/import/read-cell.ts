@@ -80,9 +80,10 @@ function valueReader(
         return { ok: false, expected: { is: 'day-month-order', order: style } };
       };
     case 'choice': {
-      const choices = new Map((fact.choices ?? []).map((choice) => [loose(choice), choice]));
+      const choices = new Map(Object.entries(CHOICE_WORDS[fact.fact] ?? {}));
+      for (const choice of fact.choices ?? []) choices.set(loose(choice), choice);
       return (text) => {
-        const choice = choices.get(loose(text)) ?? CHOICE_WORDS[fact.fact]?.[loose(text)];
+        const choice = choices.get(loose(text));
         if (choice !== undefined) return value(choice);
         return { ok: false, expected: { is: 'one-of', values: fact.choices ?? [] } };
       };

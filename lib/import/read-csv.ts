@@ -36,23 +36,26 @@ export function readCsv(bytes: Uint8Array, file: string, options: ReadOptions = 
   const numbers = parsed.data.map((_, at) => at + 1);
   const notes: ReadNote[] = [{ note: 'delimiter', delimiter }];
   if (guessed) notes.push({ note: 'encoding-guessed', encoding });
-  return { file, sheet: null, ...tableOf(parsed.data, numbers, limits), notes };
+  return { file, sheet: null, ...tableOf(parsed.data, numbers, options), notes };
 }
 
 /**
  * Which of comma, semicolon and tab cuts the text into a table? The one under which the most of the first records have
- * as many fields as the header; among equals the one that gives the most fields. A text of one column: comma.
+ * the same number of fields, two at least (titles above the header have fewer); among equals the one that gives the most
+ * fields. A text of one column: comma.
  */
 export function guessDelimiter(text: string): string {
   let best: { delimiter: string; agreeing: number; fields: number } | null = null;
   for (const delimiter of DELIMITERS) {
     const records = Papa.parse<string[]>(text, { delimiter, preview: 30, skipEmptyLines: 'greedy' }).data;
-    const fields = records[0]?.length ?? 0;
-    if (fields < 2) continue;
-    const agreeing = records.filter((record) => record.length === fields).length;
-    const better =
-      best === null || agreeing > best.agreeing || (agreeing === best.agreeing && fields > best.fields);
-    if (better) best = { delimiter, agreeing, fields };
+    const withFields = new Map<number, number>();
+    for (const { length } of records)
+      if (length > 1) withFields.set(length, (withFields.get(length) ?? 0) + 1);
+    for (const [fields, agreeing] of withFields) {
+      const better =
+        best === null || agreeing > best.agreeing || (agreeing === best.agreeing && fields > best.fields);
+      if (better) best = { delimiter, agreeing, fields };
+    }
   }
   return best?.delimiter ?? ',';
 }

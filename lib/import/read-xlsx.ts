@@ -41,7 +41,7 @@ export function readXlsx(bytes: Uint8Array, file: string, options: ReadOptions =
     notes.push({ note: 'formulas', count: sheet.formulas, firstRow: sheet.firstFormulaRow });
   }
   if (sheet.times) notes.push({ note: 'dates-as-utc' });
-  const table = tableOf(sheet.records, sheet.numbers, limits);
+  const table = tableOf(sheet.records, sheet.numbers, options);
   return { file, sheet: chosen.name, ...table, notes };
 }
 
@@ -140,6 +140,7 @@ function readSheet(part: Uint8Array, book: Book, limits: ReadLimits, options: Re
   let value = '';
   let collecting = false;
   let inPhonetic = false;
+  let cells = 0;
   let formulas = 0;
   let firstFormulaRow = 0;
   let times = false;
@@ -161,17 +162,22 @@ function readSheet(part: Uint8Array, book: Book, limits: ReadLimits, options: Re
         if (firstFormulaRow === 0) firstFormulaRow = row;
       } else if (name === 'row') {
         row = attributes.r === undefined ? row + 1 : Number(attributes.r);
-        if (records.length > limits.rows) throw new FileRefused({ why: 'too-many-rows', limit: limits.rows });
         record = [];
         column = -1;
-        records.push(record);
-        numbers.push(row);
       }
     },
     close(name) {
       if (name === 'v' || name === 't') collecting = false;
       else if (name === 'rPh') inPhonetic = false;
-      else if (name === 'c') {
+      else if (name === 'row') {
+        // Sheets may be formatted down to their last row; rows without a value take no place.
+        if (record.every((cell) => cell === null)) return;
+        cells += record.length;
+        if (cells > limits.cells) throw new FileRefused({ why: 'too-many-cells', limit: limits.cells });
+        if (records.length > limits.rows) throw new FileRefused({ why: 'too-many-rows', limit: limits.rows });
+        records.push(record);
+        numbers.push(row);
+      } else if (name === 'c') {
         const cell = cellOf(type, value, style, book);
         if (style?.means === 'date' && type === 'n' && String(cell).length > 10) times = true;
         while (record.length < column) record.push(null);

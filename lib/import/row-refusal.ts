@@ -16,6 +16,7 @@ export type RowExpected =
   | { is: 'order-column' }
   | { is: 'bay-for-level' }
   | { is: 'level-for-location' }
+  | { is: 'rows-for-depth'; rear: number }
   | { is: 'same-run'; run: string }
   | { is: 'whole-entry'; what: 'run' | 'entry'; id: string; row: number };
 

@@ -1,3 +1,5 @@
+import { unguardCell } from './cell-guard.ts';
+
 /** An error that a spreadsheet shows in a cell ("#REF!"): never a fact, never silently nothing. */
 export type CellError = { error: string };
 
@@ -34,6 +36,8 @@ export type FileRefusal =
   | { why: 'unzipped-too-large'; bytes: number; limit: number }
   | { why: 'too-many-rows'; limit: number }
   | { why: 'too-many-columns'; columns: number; limit: number }
+  | { why: 'too-many-cells'; limit: number }
+  | { why: 'no-such-row'; row: number }
   | { why: 'old-or-locked-spreadsheet' }
   | { why: 'not-a-spreadsheet' }
   | { why: 'damaged'; detail: string }
@@ -57,6 +61,7 @@ export type ReadLimits = {
   unzippedBytes: number;
   rows: number;
   columns: number;
+  cells: number;
 };
 
 export const READ_LIMITS: ReadLimits = {
@@ -64,6 +69,7 @@ export const READ_LIMITS: ReadLimits = {
   unzippedBytes: 400 * 1024 * 1024,
   rows: 500_000,
   columns: 256,
+  cells: 20_000_000,
 };
 
 export type ReadOptions = {
@@ -72,6 +78,8 @@ export type ReadOptions = {
   delimiter?: string;
   /** Spreadsheet: the sheet to read; the first visible one where not given. */
   sheet?: string;
+  /** The row of the header, as the spreadsheet numbers it, where titles stand above; the first that is not blank if not given. */
+  headerRow?: number;
   watch?: Watch;
 };
 
@@ -95,17 +103,20 @@ export function report(watch: Watch | undefined, ...progress: Parameters<Watch>)
 }
 
 /**
- * The header and the rows under it, from records that a reader cut: leading blank records are passed over, the first
- * other one is the header, blank records between rows are left out; numbers stay those that a spreadsheet shows.
+ * The header and the rows under it, from records that a reader cut. The header is the record of the given row, else the
+ * first that is not blank; what stands above it and blank records below it are left out. Numbers stay those that a
+ * spreadsheet shows.
  */
 export function tableOf(
   records: readonly (readonly Cell[])[],
   numbers: readonly number[],
-  limits: ReadLimits,
+  { limits = READ_LIMITS, headerRow }: ReadOptions,
 ): Pick<Table, 'header' | 'headerRow' | 'rows' | 'rowNumbers'> {
-  const at = records.findIndex((record) => !isBlankRecord(record));
-  if (at < 0) throw new FileRefused({ why: 'empty' });
-  const header = records[at]!.map((cell) => cellText(cell).trim());
+  const first = records.findIndex((record) => !isBlankRecord(record));
+  if (first < 0) throw new FileRefused({ why: 'empty' });
+  const at = headerRow === undefined ? first : numbers.indexOf(headerRow);
+  if (at < 0) throw new FileRefused({ why: 'no-such-row', row: headerRow! });
+  const header = records[at]!.map((cell) => unguardCell(cellText(cell)).trim());
   while (header.length > 0 && header.at(-1) === '') header.pop();
   if (header.length === 0) throw new FileRefused({ why: 'no-header' });
   if (header.length > limits.columns) {

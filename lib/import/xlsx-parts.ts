@@ -3,7 +3,7 @@ import { SaxesParser } from 'saxes';
 import { FileRefused, type ReadLimits } from './table.ts';
 
 /** The parts of a spreadsheet file (ECMA-376, an OPC zip package) by name, unzipped one call at a time within one budget. */
-export type Parts = { names: ReadonlySet<string>; read(name: string): Uint8Array | null };
+export type Parts = { read(name: string): Uint8Array | null };
 
 /**
  * Opens the zip. What unzipping may cost is decided from the sizes that the zip's directory declares, before a byte is
@@ -11,14 +11,8 @@ export type Parts = { names: ReadonlySet<string>; read(name: string): Uint8Array
  * strict XML reader refuses as damaged), not memory that fills up.
  */
 export function openParts(bytes: Uint8Array, limits: ReadLimits): Parts {
-  const names = new Set<string>();
-  unzip(bytes, (info) => {
-    names.add(info.name);
-    return false;
-  });
   let spent = 0;
   return {
-    names,
     read(name) {
       const found = unzip(bytes, (info) => {
         if (info.name !== name) return false;

@@ -36,6 +36,8 @@ export function rowReason({ came, expected }: RowRefusal): string {
       return 'a bay was expected, since the row names a level or a location.';
     case 'level-for-location':
       return 'a level was expected, since the row names a location.';
+    case 'rows-for-depth':
+      return `the level stands two deep, and ${expected.rear} of its rear locations ${expected.rear === 1 ? 'is' : 'are'} not in the file: where they stand when it is one deep cannot be told.`;
     case 'same-run':
       return `${came} stands in run ${expected.run}, and a location does not move to another run.`;
     case 'whole-entry':
@@ -57,6 +59,7 @@ type InPlaceOf = Exclude<
   | 'order-column'
   | 'bay-for-level'
   | 'level-for-location'
+  | 'rows-for-depth'
   | 'same-run'
   | 'whole-entry'
 >;
@@ -98,6 +101,10 @@ export function fileRefusalSentence(file: string, refusal: FileRefusal): string 
       return `${file} has more than ${refusal.limit} rows. Split the list.`;
     case 'too-many-columns':
       return `${file} has ${refusal.columns} columns or more; at most ${refusal.limit} are read. Leave out columns that hold no fact.`;
+    case 'too-many-cells':
+      return `${file} has more than ${refusal.limit} cells. Split the list.`;
+    case 'no-such-row':
+      return `${file} has nothing in row ${refusal.row}, where the header was said to be.`;
     case 'old-or-locked-spreadsheet':
       return `${file} is a spreadsheet of the old kind, or locked with a password. Save it unlocked as XLSX or CSV.`;
     case 'not-a-spreadsheet':

@@ -181,6 +181,20 @@ describe('a row that is refused', () => {
     expect(row(cells)).toEqual(expected);
   });
 
+  it.each(['constructor', '__proto__', 'toString'])(
+    'with the word %s for a unit, a choice or an id is refused like any other',
+    (word) => {
+      expect(row(`bags,Bags,,5 ${word},weighed,1200,800,1000`)).toEqual([
+        [2, 'Gross kg', `"5 ${word}"`, 'number-in-style'],
+      ]);
+      expect(row(`bags,Bags,,5,${word},1200,800,1000`)).toEqual([[2, 'Mass basis', `"${word}"`, 'one-of']]);
+      expect(row(`bags,Bags,${word},5,weighed,1200,800,1000`)).toEqual([
+        [2, 'Pallet type', `"${word}"`, 'id-in'],
+      ]);
+      expect(row(`${word},${word},,5,weighed,1200,800,1000`)).toEqual([]);
+    },
+  );
+
   it.each([
     ['10000000', []],
     ['9999999', []],

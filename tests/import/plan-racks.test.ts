@@ -329,6 +329,34 @@ describe('frames', () => {
   });
 });
 
+describe('a level that stands two deep', () => {
+  const deep = makeSite({
+    runs: [
+      makeRun({
+        bays: [makeBay('a1', { levels: [makeLevel('a1', 1, { depthPositions: 2, locations: ['f', 'r'] })] })],
+        frames: [makeFrame({ id: 'u1' }), makeFrame({ id: 'u2' })],
+      }),
+    ],
+    stock: [],
+  });
+
+  it('does not become one deep while a rear location is not in the file', () => {
+    expect(refusals(planOf(deep, 'locations', 'Location,Depth positions\nf,1\n'))).toEqual([
+      [2, 'Depth positions', '"1"', 'rows-for-depth'],
+    ]);
+  });
+
+  it('becomes one deep when all its locations are', () => {
+    const { refused, site: after } = planOf(
+      deep,
+      'locations',
+      'Location,Depth positions,Position\nf,1,1\nr,1,2\n',
+    );
+    expect(refused).toEqual([]);
+    expect(after.runs[0]!.bays[0]!.levels[0]).toMatchObject({ depthPositions: 1, locations: ['f', 'r'] });
+  });
+});
+
 describe('rows for racks that stand already', () => {
   it('change only what they state, found by the location alone', () => {
     const {

@@ -64,6 +64,7 @@ describe('the delimiter', () => {
     ['tabs with commas in the texts', 'a\tb\n1, 2\t3, 4\n5\t6\n', '\t'],
     ['commas with semicolons in quotes', 'a,b\n"1;2;3","4;5"\n"6;7;8",9\n', ','],
     ['a comma inside one quoted header', '"Capacity, kg";b;c\n1;2;3\n', ';'],
+    ['semicolons under a line of title', 'Locations, as of today\na;b\n1;2\n', ';'],
     ['one column only', 'a\n1\n2\n', ','],
   ])('%s', async (_, text, delimiter) => {
     expect((await tableOf(utf8(text))).notes).toEqual([{ note: 'delimiter', delimiter }]);
@@ -99,6 +100,19 @@ describe('the rows', () => {
 
   it('a quotation mark inside an unquoted text is a mark of inches', async () => {
     expect((await tableOf(utf8('id,size\n1,96"\n'))).rows).toEqual([['1', '96"']]);
+  });
+
+  it('begin under the header row that the person chose, where titles stand above it', async () => {
+    const text = 'Locations\r\nas of today\r\n\r\nid,name\r\n1,x\r\n';
+    expect((await tableOf(utf8(text))).header).toEqual(['Locations']);
+    expect(await tableOf(utf8(text), { headerRow: 4 })).toMatchObject({
+      header: ['id', 'name'],
+      headerRow: 4,
+      rows: [['1', 'x']],
+      rowNumbers: [5],
+    });
+    expect(await refusalOf(utf8(text), { headerRow: 3 })).toEqual({ why: 'no-header' });
+    expect(await refusalOf(utf8(text), { headerRow: 99 })).toEqual({ why: 'no-such-row', row: 99 });
   });
 
   it('past the limit refuse the file, at it not', async () => {

@@ -202,6 +202,25 @@ describe('a file that is refused', () => {
     expect(await refusalOf(bytes, { limits: { ...limits, columns: 2 } })).toBe('read');
   });
 
+  it('cells past their limit, the blanks before a cell far to the right among them', async () => {
+    const bytes = makeSpreadsheet({ sheet: `${HEADER}<row r="2"><c r="J2"><v>1</v></c></row>` });
+    expect(await refusalOf(bytes, { limits: { ...limits, cells: 11 } })).toEqual({
+      why: 'too-many-cells',
+      limit: 11,
+    });
+    expect(await refusalOf(bytes, { limits: { ...limits, cells: 12 } })).toBe('read');
+    expect(await refusalOf(bytes, { limits: { ...limits, cells: 13 } })).toBe('read');
+  });
+
+  it('but not rows that are only formatted', async () => {
+    const formatted = Array.from(
+      { length: 50 },
+      (_, at) => `<row r="${at + 3}" s="1"><c r="A${at + 3}" s="0"/></row>`,
+    ).join('');
+    const bytes = makeSpreadsheet({ sheet: `${HEADER}<row r="2"><c r="A2"><v>1</v></c></row>${formatted}` });
+    expect(await refusalOf(bytes, { limits: { ...limits, rows: 1 } })).toBe('read');
+  });
+
   it('a bomb: small in the file, past the limit unzipped, and never unzipped', async () => {
     const blanks = ' '.repeat(30 * 1024 * 1024);
     const bomb = makeSpreadsheet({ sheet: HEADER + blanks });

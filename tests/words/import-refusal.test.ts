@@ -38,6 +38,10 @@ describe('why a row was refused', () => {
     ],
     [{ is: 'bay-for-level' }, 'a bay was expected, since the row names a level or a location.'],
     [{ is: 'level-for-location' }, 'a level was expected, since the row names a location.'],
+    [
+      { is: 'rows-for-depth', rear: 1 },
+      'the level stands two deep, and 1 of its rear locations is not in the file: where they stand when it is one deep cannot be told.',
+    ],
     [{ is: 'same-run', run: 'A' }, '"x" stands in run A, and a location does not move to another run.'],
     [
       { is: 'whole-entry', what: 'run', id: 'A', row: 7 },
@@ -69,6 +73,8 @@ describe('why a file was refused', () => {
     ],
     [{ why: 'too-many-rows', limit: 10 }, /more than 10 rows/],
     [{ why: 'too-many-columns', columns: 300, limit: 256 }, /300 columns or more; at most 256/],
+    [{ why: 'too-many-cells', limit: 9 }, /more than 9 cells/],
+    [{ why: 'no-such-row', row: 7 }, /nothing in row 7/],
     [{ why: 'old-or-locked-spreadsheet' }, /locked with a password/],
     [{ why: 'not-a-spreadsheet' }, /no spreadsheet/],
     [{ why: 'damaged', detail: 'bad' }, /damaged \(bad\)/],
