@@ -50,3 +50,13 @@ function stepsOf(truck: Truck, mast: Mast, loadCentreMm: number, heights: readon
 function distinct(values: readonly number[]): number[] {
   return [...new Set(values)].sort((a, b) => a - b);
 }
+
+/** How high the plate rates the truck with its mast vertical. */
+export function endOfPlateMm(lines: readonly ChartLine[]): number {
+  return Math.max(0, ...lines.filter((line) => line.mast === 'vertical').map(endMm));
+}
+
+/** Where a line ends, mm of lift height. */
+export function endMm(line: ChartLine): number {
+  return line.steps.at(-1)?.toMm ?? 0;
+}
