@@ -24,7 +24,7 @@ export function entryDrafts(
 ): Draft[] {
   const shape = ENTRY_LISTS[list];
   refuseDanglingReferences(site, shape, rows, book);
-  const groups = groupRows(shape, rows, book);
+  const groups = groupRows(list, shape, rows, book);
   const existing = new Map<string, number>();
   for (const [at, entry] of (site[shape.collection] as readonly unknown[]).entries()) {
     const key = JSON.stringify(shape.key.map(({ path }) => valueAt(entry, path)));
@@ -41,7 +41,8 @@ export function entryDrafts(
 }
 
 /** Rows by the entry that they name. Without children an entry has one row, and a second one is refused. */
-function groupRows(shape: EntryList, rows: readonly RowFacts[], book: RefusalBook): Group[] {
+function groupRows(list: ListName, shape: EntryList, rows: readonly RowFacts[], book: RefusalBook): Group[] {
+  const facts = LIST_FACTS[list].map(({ fact }) => fact);
   const groups = new Map<string, Group>();
   let above: Group | null = null;
   for (const row of rows) {
@@ -56,7 +57,15 @@ function groupRows(shape: EntryList, rows: readonly RowFacts[], book: RefusalBoo
     const key = JSON.stringify(parts);
     const known = groups.get(key);
     if (known !== undefined && shape.children === null) {
-      book.refuse(row.row, shape.key[0]!.fact, { is: 'once-in-file', firstRow: known.rows[0]!.row });
+      const first = known.rows[0]!;
+      book.refuse(row.row, shape.key[0]!.fact, { is: 'once-in-file', otherRow: first.row });
+      // Which of two rows that differ is right cannot be told: neither is taken.
+      if (
+        !book.has(first.row) &&
+        facts.some((fact) => JSON.stringify(first.get(fact)) !== JSON.stringify(row.get(fact)))
+      ) {
+        book.refuse(first.row, shape.key[0]!.fact, { is: 'once-in-file', otherRow: row.row });
+      }
       continue;
     }
     above = known ?? { id: parts.join(' '), key, rows: [] };

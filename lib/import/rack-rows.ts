@@ -89,7 +89,7 @@ export function rackRows(
       book.refuse(row.row, 'location', { is: 'same-run', run: now.run.id });
     const first = location === null ? undefined : seen.get(location);
     if (first !== undefined) {
-      book.refuse(row.row, 'location', { is: 'once-in-file', firstRow: first });
+      book.refuse(row.row, 'location', { is: 'once-in-file', otherRow: first });
       continue;
     }
     if (location !== null) seen.set(location, row.row);

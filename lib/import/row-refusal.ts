@@ -9,7 +9,7 @@ export type RowExpected =
   | { is: 'no-error-cell' }
   | { is: 'column-in-file' }
   | { is: 'cells-for-columns'; columns: number }
-  | { is: 'once-in-file'; firstRow: number }
+  | { is: 'once-in-file'; otherRow: number }
   | { is: 'same-as-row'; row: number; value: string }
   | { is: 'next-in-order'; next: number }
   | { is: 'place-of-its-own'; firstRow: number | null }

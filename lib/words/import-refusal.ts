@@ -21,7 +21,7 @@ export function rowReason({ came, expected }: RowRefusal): string {
     case 'cells-for-columns':
       return `more cells than the ${expected.columns} columns of the header (${came} came behind the last one): the row is shifted, or a text with the delimiter in it lacks its quotes.`;
     case 'once-in-file':
-      return `${came} stands in row ${expected.firstRow} already, one row for each was expected.`;
+      return `${came} stands in row ${expected.otherRow} as well, one row for each was expected.`;
     case 'same-as-row':
       return `${came} came, but row ${expected.row} says ${expected.value} of the same thing.`;
     case 'next-in-order':

@@ -156,7 +156,7 @@ describe('nasty texts', () => {
         });
         expect(planImports(empty, lists).site).toEqual(site);
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
   });
 
@@ -211,7 +211,7 @@ describe('random sites', () => {
         expect(all.plans.flatMap(({ refused }) => refused)).toEqual([]);
         expect(all.site).toEqual(site);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 });

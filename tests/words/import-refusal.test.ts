@@ -24,7 +24,7 @@ describe('why a row was refused', () => {
     ],
     [{ is: 'no-error-cell' }, 'the spreadsheet shows the error "x" here, a value was expected.'],
     [{ is: 'column-in-file' }, 'the file has no such column.'],
-    [{ is: 'once-in-file', firstRow: 3 }, '"x" stands in row 3 already, one row for each was expected.'],
+    [{ is: 'once-in-file', otherRow: 3 }, '"x" stands in row 3 as well, one row for each was expected.'],
     [{ is: 'same-as-row', row: 3, value: '1500' }, '"x" came, but row 3 says 1500 of the same thing.'],
     [
       { is: 'next-in-order', next: 3 },
