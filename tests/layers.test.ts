@@ -31,6 +31,10 @@ const MAY_IMPORT: Record<string, { from: string[]; why: string }> = {
     from: ['lib/units', 'lib/model', 'lib/rack', 'lib/check', 'lib/hand-pick', 'lib/grid'],
     why: 'findings are built on verdicts',
   },
+  'lib/rack-shape': {
+    from: ['lib/units', 'lib/model', 'lib/rack', 'lib/check', 'lib/grid'],
+    why: 'what a change of the racks comes to is built on verdicts',
+  },
   'lib/words': {
     from: [
       'lib/units',
@@ -41,6 +45,7 @@ const MAY_IMPORT: Record<string, { from: string[]; why: string }> = {
       'lib/grid',
       'lib/plan',
       'lib/audit',
+      'lib/rack-shape',
       'lib/import',
     ],
     why: 'words speak of what the pure rooms found and know no screen',
@@ -72,6 +77,7 @@ const MAY_IMPORT: Record<string, { from: string[]; why: string }> = {
       'lib/grid',
       'lib/plan',
       'lib/audit',
+      'lib/rack-shape',
       'lib/import',
     ],
     why: 'a worker is a doorway to pure rooms',
