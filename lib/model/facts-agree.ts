@@ -2,6 +2,9 @@ import { cameAs, type Expected, nearestTo, type Refusal } from './refusal.ts';
 
 type Raw = Record<string, unknown>;
 
+/** How many unresolved references get a nearest id beside them: looking for one takes a pass over the whole list. */
+const MOST_GUESSES = 50;
+
 /**
  * Do the facts of a site agree with one another? Ids unique in their list (locations in the whole site), references
  * that resolve, n + 1 frames for n bays, levels in order, facts that do not contradict each other.

@@ -375,6 +375,17 @@ describe('a site file is refused', () => {
     expect(refusals.map((refusal) => refusal.path)).toEqual(['$.aisles[0].clearWidthMm']);
   });
 
+  it('is quick about a stock list that names nothing known: the nearest id is sought for the first few alone', () => {
+    const refusals = refusalsOf((raw) => {
+      raw.stock = Array.from({ length: 400 }, (_, at) => ({ location: `b0-1-${at + 3}`, load: 'L1' }));
+    });
+    const withNearest = refusals.filter(
+      ({ expected }) => expected.is === 'id-in' && expected.nearest !== null,
+    );
+    expect(refusals).toHaveLength(400);
+    expect(withNearest).toHaveLength(50);
+  });
+
   it.each([null, [], 'text', 7, { format: 'tinewise-site' }])(
     'whatever the value at the top is: %j',
     (raw) => {
