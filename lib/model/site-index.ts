@@ -2,7 +2,7 @@ import type { Load, PalletType } from './load.ts';
 import { type Policy, policyInForce } from './policy.ts';
 import { instantMs } from './quantities.ts';
 import type { Aisle, Bay, Frame, FrameType, Level, Run } from './racking.ts';
-import type { Site } from './site.ts';
+import type { Site, StockRow } from './site.ts';
 import type { Check, Operator, Truck } from './truck.ts';
 
 /** Where a location is: its run, bay, level, and its place on the level. */
@@ -42,15 +42,6 @@ export type SiteIndex = {
 /** Resolves a site. Throws on a reference that does not resolve: lib/model refuses such a site before it comes here. */
 export function indexSite(site: Site): SiteIndex {
   const loads = byId(site.loads);
-  const stockAt = new Map<string, Load>();
-  for (const row of site.stock) stockAt.set(row.location, found(loads, row.load, 'load'));
-  const checksOf = new Map<string, Check[]>();
-  for (const check of site.checks) {
-    const list = checksOf.get(check.truck);
-    if (list) list.push(check);
-    else checksOf.set(check.truck, [check]);
-  }
-  for (const list of checksOf.values()) list.sort((a, b) => instantMs(a.at) - instantMs(b.at));
   return {
     site,
     policy: policyInForce(site.site.policy),
@@ -61,9 +52,31 @@ export function indexSite(site: Site): SiteIndex {
     trucks: byId(site.trucks),
     operators: byId(site.operators),
     loads,
-    stockAt,
-    checksOf,
+    stockAt: loadByLocation(site.stock, loads),
+    checksOf: checksByTruck(site.checks),
   };
+}
+
+/** What stands in each stocked location. Throws on a load that is not there. */
+export function loadByLocation(
+  stock: readonly StockRow[],
+  loads: ReadonlyMap<string, Load>,
+): Map<string, Load> {
+  const stockAt = new Map<string, Load>();
+  for (const row of stock) stockAt.set(row.location, found(loads, row.load, 'load'));
+  return stockAt;
+}
+
+/** The checks of each truck, oldest first. */
+export function checksByTruck(checks: readonly Check[]): Map<string, Check[]> {
+  const checksOf = new Map<string, Check[]>();
+  for (const check of checks) {
+    const list = checksOf.get(check.truck);
+    if (list) list.push(check);
+    else checksOf.set(check.truck, [check]);
+  }
+  for (const list of checksOf.values()) list.sort((a, b) => instantMs(a.at) - instantMs(b.at));
+  return checksOf;
 }
 
 /** The pallet a load stands on, or null for none. */
@@ -78,11 +91,13 @@ export function found<T>(map: ReadonlyMap<string, T>, id: string, what: string):
   return entry;
 }
 
-function byId<T extends { id: string }>(list: readonly T[]): Map<string, T> {
+/** Entries by their ids, in their order. */
+export function byId<T extends { id: string }>(list: readonly T[]): Map<string, T> {
   return new Map(list.map((entry) => [entry.id, entry]));
 }
 
-function placesOf(site: Site): Map<string, Place> {
+/** Where each location is, in site order. */
+export function placesOf(site: Site): Map<string, Place> {
   const places = new Map<string, Place>();
   for (const run of site.runs) {
     for (const [bayIndex, bay] of run.bays.entries()) {

@@ -1,16 +1,20 @@
 import { count, sql } from 'drizzle-orm';
 import type { Site } from '../model/site.ts';
-import { recordChange } from './change-log.ts';
+import { type ChangeWriter, openChangeWriter } from './change-writer.ts';
+import { keepSite } from './kept-sites.ts';
 import type { Database } from './open-database.ts';
+import { readSiteIn } from './read-site.ts';
 import { insertLoads, insertPalletTypes, insertStock } from './rows/loads.ts';
 import { type Actor, insertPolicy } from './rows/policy.ts';
 import { insertAisles, insertDocks, insertFrameTypes, insertRuns } from './rows/racking.ts';
 import { insertChecks, insertOperators, insertTrucks } from './rows/trucks.ts';
+import { forgetDemo } from './settings.ts';
 import { SITE_LISTS, type SiteList } from './site-part.ts';
 import { loads, palletTypes, stock } from './tables/loads.ts';
 import { aisles, docks, frameTypes, runs } from './tables/racking.ts';
 import { policyValues, siteTable } from './tables/site.ts';
 import { checks, operators, trucks } from './tables/trucks.ts';
+import { writeTransaction } from './transaction.ts';
 
 /** Emptied in this order: those that refer come before those that are referred to; parts go with their wholes. */
 const TABLES = {
@@ -28,28 +32,29 @@ const TABLES = {
 
 /**
  * Puts a site that lib/model has accepted in the place of whatever the database holds: all of it or nothing. The change
- * log stays and gains a row. Returns the new revision.
+ * log stays and gains a row; the former site is kept, so that the import can be undone. Returns the new revision.
  */
 export function importSite(db: Database, site: Site, actor: Actor): number {
-  return db.transaction(
-    () => {
-      const before = contentsNow(db);
-      for (const table of [...Object.values(TABLES), policyValues]) db.delete(table).run();
-      db.insert(siteTable)
-        .values({ only: 1, name: site.site.name, revision: 0 })
-        .onConflictDoUpdate({ target: siteTable.only, set: { name: sql`excluded.name` } })
-        .run();
-      insertSite(db, site, actor);
-      return recordChange(db, actor, {
-        kind: 'import',
-        noun: 'site',
-        subject: site.site.name,
-        before,
-        after: contentsOf(site),
-      });
-    },
-    { behavior: 'immediate' },
-  );
+  return writeTransaction(db, () => exchangeSite(openChangeWriter(db, actor), site));
+}
+
+/** The same as part of a transaction. */
+export function exchangeSite(log: ChangeWriter, site: Site): number {
+  const { db, actor } = log;
+  const before = contentsNow(db);
+  const former = readSiteIn(db);
+  for (const table of [...Object.values(TABLES), policyValues]) db.delete(table).run();
+  db.insert(siteTable)
+    .values({ only: 1, name: site.site.name, revision: 0 })
+    .onConflictDoUpdate({ target: siteTable.only, set: { name: sql`excluded.name` } })
+    .run();
+  insertSite(db, site, actor);
+  forgetDemo(db);
+  const subject = site.site.name;
+  const change = { noun: 'site', subject, before, after: contentsOf(site), wholeSite: true } as const;
+  const revision = log.record({ ...change, ...(log.reverts === null ? { kind: 'import' } : {}) });
+  if (former !== null) keepSite(db, revision, former);
+  return revision;
 }
 
 function insertSite(db: Database, site: Site, actor: Actor): void {

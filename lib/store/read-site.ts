@@ -2,10 +2,11 @@ import type { Site } from '../model/site.ts';
 import type { Database } from './open-database.ts';
 import { readPartIn, SITE_LISTS } from './site-part.ts';
 import { siteTable } from './tables/site.ts';
+import { readTransaction } from './transaction.ts';
 
 /** The whole site, every list in the order in which it was written, or null when the database holds none yet. */
 export function readSite(db: Database): Site | null {
-  return db.transaction(() => readSiteIn(db)); // one transaction, so that no other writer is seen half-way
+  return readTransaction(db, () => readSiteIn(db)); // one transaction, so that no other writer is seen half-way
 }
 
 /** The same inside a transaction that is already open. */

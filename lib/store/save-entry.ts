@@ -1,24 +1,25 @@
 import { isDeepStrictEqual } from 'node:util';
-import { eq, getTableName, sql } from 'drizzle-orm';
-import type { SQLiteTable } from 'drizzle-orm/sqlite-core';
-import type { Refusal } from '../model/refusal.ts';
-import type { Site } from '../model/site.ts';
-import { readSite as acceptSite } from '../model/site-file.ts';
-import { type ChangeNoun, recordChange } from './change-log.ts';
+import { eq } from 'drizzle-orm';
+import type { ChangeNoun, NOUN_LISTS } from '../model/change.ts';
+import { SITE_FORMAT, SITE_VERSION, type Site } from '../model/site.ts';
+import { readSite as acceptSite, type SiteReading } from '../model/site-file.ts';
+import { type BasedOn, conflictOf, partToChange, refusedFor, type Saved } from './change-site.ts';
+import type { ChangeWriter } from './change-writer.ts';
 import type { Database } from './open-database.ts';
+import { freeOrdinal, keyBehind } from './ordinals.ts';
 import { readRevision } from './read-site.ts';
-import type { Actor } from './rows/policy.ts';
-import { readPartIn, type SiteList } from './site-part.ts';
+import type { SiteList } from './site-part.ts';
 import type { loads, palletTypes } from './tables/loads.ts';
 import type { aisles, docks, frameTypes, runs } from './tables/racking.ts';
 import type { operators, trucks } from './tables/trucks.ts';
 
-/** What became of a change: done, or why it was not, each fault with the path in the site file that it would have. */
-export type Saved = { ok: true; revision: number } | { ok: false; refusals: Refusal[] };
+export type ShelfNoun = keyof typeof NOUN_LISTS & ChangeNoun;
+export type ShelfList = (typeof NOUN_LISTS)[ShelfNoun];
+export type Entry<List extends ShelfList> = Site[List][number];
 
 /** A list of the site whose entries have an id, with what must be read to judge a change of one of them. */
-export type Shelf<List extends SiteList> = {
-  noun: ChangeNoun;
+export type Shelf<List extends ShelfList> = {
+  noun: ShelfNoun;
   list: List;
   table:
     | typeof palletTypes
@@ -29,104 +30,140 @@ export type Shelf<List extends SiteList> = {
     | typeof trucks
     | typeof operators
     | typeof loads;
-  insert: (db: Database, entries: readonly Site[List][number][], ordinal: number) => void;
-  /** The lists that a changed or new entry must agree with. */
+  read: (db: Database, id: string) => Entry<List>[];
+  insert: (db: Database, entries: readonly Entry<List>[], ordinal: number) => void;
+  /** What an entry refers to: enough to judge it by itself. */
+  beside?: (db: Database, entry: Entry<List>) => Partial<Site>;
+  /** Does an entry that is sound by itself disagree with what else stands in the database? */
+  clashes?: (db: Database, entry: Entry<List>) => boolean;
+  /** Does anything refer to this entry? */
+  isNeeded?: (db: Database, id: string) => boolean;
+  /** The lists that must be read to say where a change or a removal disagrees with them. */
   agreesWith: readonly SiteList[];
-  /** The lists that may refer to an entry, and those that they in turn refer to. */
   neededBy: readonly SiteList[];
-  /** Takes out what goes when an entry goes, and tells what that was, for the change log. */
+  /** What goes when an entry goes, for the change log; and how it comes back. */
   takesAlong?: (db: Database, id: string) => Partial<Site>;
+  bringsBack?: (db: Database, along: Partial<Site>) => void;
 };
 
-type Entry<List extends SiteList> = Site[List][number] & { id: string };
+/** How an entry is put back: where it stood, and what had gone with it. */
+export type PutBack = { ordinal: number | null; along: Partial<Site> };
 
-/** Puts an entry in the place of the one with its id, or at the end of its list. Nothing changes when nothing differs. */
-export function saveEntry<List extends SiteList>(
-  db: Database,
+/**
+ * Puts an entry in the place of the one with its id, or at the end of its list. Nothing changes when nothing differs.
+ * Part of a transaction of changeSite.
+ */
+export function putEntry<List extends ShelfList>(
+  log: ChangeWriter,
   shelf: Shelf<List>,
   entry: Entry<List>,
-  actor: Actor,
+  basedOn: BasedOn,
+  back?: PutBack,
 ): Saved {
-  return changeSite(db, () => {
-    const { site, list, at } = findEntry(db, shelf, entry.id, shelf.agreesWith);
-    const place = at < 0 ? list.length : at;
-    const reading = acceptSite({ ...site, [shelf.list]: list.toSpliced(place, 1, entry) });
-    if (!reading.ok) return reading;
-    const before = list[at] ?? null;
-    const after = (reading.site[shelf.list] as Entry<List>[])[place]!;
-    if (isDeepStrictEqual(before, after)) return { ok: true, revision: readRevision(db) };
-    const ordinal = takeOut(db, shelf, entry.id) ?? nextOrdinal(db, shelf.table);
-    shelf.insert(db, [after], ordinal);
-    const revision = recordChange(db, actor, {
-      kind: before === null ? 'add' : 'save',
-      noun: shelf.noun,
-      subject: entry.id,
-      before,
-      after,
-    });
-    return { ok: true, revision };
-  });
+  const { db } = log;
+  const before = readOne(db, shelf, entry.id);
+  const judged = judgeEntry(db, shelf, entry);
+  if (!judged.ok) return judged;
+  const after = judged.entry;
+  if (isDeepStrictEqual(before, after)) return { ok: true, revision: readRevision(db) };
+  const conflict = conflictOf(db, basedOn, { noun: shelf.noun, subject: entry.id, theirs: before });
+  if (conflict !== null) return refusedFor(conflict);
+  const stood = takeOut(db, shelf, entry.id);
+  const ordinal = stood ?? freeOrdinal(db, shelf.table, back?.ordinal ?? null);
+  shelf.insert(db, [after], ordinal);
+  if (back !== undefined) shelf.bringsBack?.(db, back.along);
+  const change = { noun: shelf.noun, subject: entry.id, before, after: { ...after, ...back?.along } };
+  const came = stood === null ? { ordinal, ahead: keyBehind(db, shelf.table.id, ordinal) } : {};
+  return { ok: true, revision: log.record({ ...change, ...came }) };
 }
 
 /** Takes the entry with this id out of its list; refused while something refers to it, no change when there is none. */
-export function removeEntry<List extends SiteList>(
-  db: Database,
+export function dropEntry<List extends ShelfList>(
+  log: ChangeWriter,
   shelf: Shelf<List>,
   id: string,
-  actor: Actor,
+  basedOn: BasedOn,
 ): Saved {
-  return changeSite(db, () => {
-    const { site, list, at } = findEntry(db, shelf, id, [...shelf.agreesWith, ...shelf.neededBy]);
-    if (at < 0) return { ok: true, revision: readRevision(db) };
-    const reading = acceptSite({ ...site, [shelf.list]: list.toSpliced(at, 1) });
+  const { db } = log;
+  const entry = readOne(db, shelf, id);
+  if (entry === null) return { ok: true, revision: readRevision(db) };
+  const conflict = conflictOf(db, basedOn, { noun: shelf.noun, subject: id, theirs: entry });
+  if (conflict !== null) return refusedFor(conflict);
+  if (shelf.isNeeded?.(db, id)) {
+    const reading = judgeWhole(db, shelf, [...shelf.agreesWith, ...shelf.neededBy], (list) =>
+      list.filter((other) => other.id !== id),
+    );
     if (!reading.ok) return reading;
-    const before = { ...list[at]!, ...shelf.takesAlong?.(db, id) };
-    takeOut(db, shelf, id);
-    const change = { kind: 'remove', noun: shelf.noun, subject: id, before, after: null } as const;
-    return { ok: true, revision: recordChange(db, actor, change) };
-  });
+  }
+  const before = { ...entry, ...shelf.takesAlong?.(db, id) };
+  const ordinal = takeOut(db, shelf, id)!;
+  return { ok: true, revision: log.record({ noun: shelf.noun, subject: id, before, after: null, ordinal }) };
+}
+
+/** The entry with this id, or null. */
+export function readOne<List extends ShelfList>(
+  db: Database,
+  shelf: Pick<Shelf<List>, 'read'>,
+  id: string,
+): Entry<List> | null {
+  return typeof id === 'string' ? (shelf.read(db, id)[0] ?? null) : null;
 }
 
 /**
- * Runs one change as one transaction. It takes the write lock first, so that what is judged is what is changed;
- * references are held at its end, since an entry is replaced by taking it out and putting it in.
+ * Is the entry one that a site file could hold here? Judged by itself with what it refers to, so that the time does not
+ * grow with the site; only a refusal reads whole lists, to name the place and the nearest id.
  */
-export function changeSite(db: Database, change: () => Saved): Saved {
-  return db.transaction(
-    () => {
-      db.run(sql`PRAGMA defer_foreign_keys = ON`);
-      return change();
-    },
-    { behavior: 'immediate' },
-  );
-}
-
-/** Reads a part of the site for a change of it. A change needs a site: without one it is a bug. */
-export function partToChange(db: Database, lists: readonly SiteList[]): Site {
-  const site = readPartIn(db, lists);
-  if (site === null) throw new Error('there is no site to change yet: import one first');
-  return site;
-}
-
-/** The place after the last of a table's list. */
-export function nextOrdinal(db: Database, table: SQLiteTable): number {
-  const name = sql.identifier(getTableName(table));
-  return db.values<[number]>(sql`SELECT coalesce(max(ordinal) + 1, 0) FROM ${name}`)[0]![0];
-}
-
-function findEntry<List extends SiteList>(
+function judgeEntry<List extends ShelfList>(
   db: Database,
   shelf: Shelf<List>,
-  id: string,
+  entry: Entry<List>,
+): Extract<SiteReading, { ok: false }> | { ok: true; entry: Entry<List> } {
+  const alone = acceptSite({ ...blankSite(db), ...shelf.beside?.(db, entry), [shelf.list]: [entry] });
+  if (alone.ok) {
+    const accepted = (alone.site[shelf.list] as Entry<List>[])[0]!;
+    if (!shelf.clashes?.(db, accepted)) return { ok: true, entry: accepted };
+  }
+  let place = 0;
+  const whole = judgeWhole(db, shelf, shelf.agreesWith, (list) => {
+    const at = list.findIndex((other) => other.id === entry.id);
+    place = at < 0 ? list.length : at;
+    return list.toSpliced(place, 1, entry);
+  });
+  return whole.ok ? { ok: true, entry: (whole.site[shelf.list] as Entry<List>[])[place]! } : whole;
+}
+
+function judgeWhole<List extends ShelfList>(
+  db: Database,
+  shelf: Shelf<List>,
   lists: readonly SiteList[],
-) {
+  change: (list: Entry<List>[]) => Entry<List>[],
+): SiteReading {
   const site = partToChange(db, [...new Set([shelf.list, ...lists])]);
-  const list = site[shelf.list] as Entry<List>[];
-  return { site, list, at: list.findIndex((entry) => entry.id === id) };
+  return acceptSite({ ...site, [shelf.list]: change(site[shelf.list] as Entry<List>[]) });
+}
+
+/** A site without facts, where there is one: a change needs a site. */
+function blankSite(db: Database): Site {
+  const { site } = partToChange(db, []);
+  return {
+    format: SITE_FORMAT,
+    version: SITE_VERSION,
+    site: { name: site.name, policy: {} },
+    palletTypes: [],
+    frameTypes: [],
+    aisles: [],
+    runs: [],
+    docks: [],
+    trucks: [],
+    operators: [],
+    loads: [],
+    stock: [],
+    checks: [],
+  };
 }
 
 /** Deletes the row, its parts with it, and tells where in the list it stood; null when it was not there. */
-function takeOut(db: Database, { table }: Pick<Shelf<SiteList>, 'table'>, id: string): number | null {
+function takeOut(db: Database, { table }: Pick<Shelf<ShelfList>, 'table'>, id: string): number | null {
   const gone = db.delete(table).where(eq(table.id, id)).returning({ ordinal: table.ordinal }).all();
   return gone[0]?.ordinal ?? null;
 }

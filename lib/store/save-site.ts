@@ -1,128 +1,54 @@
 import type { Load, PalletType } from '../model/load.ts';
 import type { Aisle, Dock, FrameType, Run } from '../model/racking.ts';
 import type { Operator, Truck } from '../model/truck.ts';
+import { type BasedOn, changeSite, type Saved } from './change-site.ts';
 import type { Database } from './open-database.ts';
-import { insertLoads, insertPalletTypes } from './rows/loads.ts';
 import type { Actor } from './rows/policy.ts';
-import { insertAisles, insertDocks, insertFrameTypes, insertRuns } from './rows/racking.ts';
-import { insertOperators, insertTrucks, takeChecksOf } from './rows/trucks.ts';
-import { removeEntry, type Saved, type Shelf, saveEntry } from './save-entry.ts';
-import { loads, palletTypes } from './tables/loads.ts';
-import { aisles, docks, frameTypes, runs } from './tables/racking.ts';
-import { operators, trucks } from './tables/trucks.ts';
+import { dropEntry, type Entry, putEntry, type Shelf, type ShelfList } from './save-entry.ts';
+import { AISLES, DOCKS, FRAME_TYPES, LOADS, OPERATORS, PALLET_TYPES, RUNS, TRUCKS } from './shelves.ts';
 
 /*
  * One save and one removal a noun. A save replaces the entry of the same id in its place or adds it at the end; both
  * judge the result as a site file would be judged, and write a change-log row.
+ *
+ * `basedOn` is the revision at which the editor read the entry: when somebody else has changed it since, the answer is
+ * the conflict and nothing is stored. Without it, or with null, the save overwrites: for scripts that mean to.
  */
 
-const PALLET_TYPES: Shelf<'palletTypes'> = {
-  noun: 'pallet-type',
-  list: 'palletTypes',
-  table: palletTypes,
-  insert: insertPalletTypes,
-  agreesWith: [],
-  neededBy: ['loads'],
-};
+function save<List extends ShelfList>(shelf: Shelf<List>) {
+  return (db: Database, entry: Entry<List>, actor: Actor, basedOn: BasedOn = null): Saved =>
+    changeSite(db, actor, (log) => putEntry(log, shelf, entry, basedOn));
+}
 
-const FRAME_TYPES: Shelf<'frameTypes'> = {
-  noun: 'frame-type',
-  list: 'frameTypes',
-  table: frameTypes,
-  insert: insertFrameTypes,
-  agreesWith: [],
-  neededBy: ['runs', 'aisles'],
-};
+function remove<List extends ShelfList>(shelf: Shelf<List>) {
+  return (db: Database, id: string, actor: Actor, basedOn: BasedOn = null): Saved =>
+    changeSite(db, actor, (log) => dropEntry(log, shelf, id, basedOn));
+}
 
-const AISLES: Shelf<'aisles'> = {
-  noun: 'aisle',
-  list: 'aisles',
-  table: aisles,
-  insert: insertAisles,
-  agreesWith: [],
-  neededBy: ['runs', 'frameTypes'],
-};
+type Save<Noun> = (db: Database, entry: Noun, actor: Actor, basedOn?: BasedOn) => Saved;
+type Remove = (db: Database, id: string, actor: Actor, basedOn?: BasedOn) => Saved;
 
-const RUNS: Shelf<'runs'> = {
-  noun: 'run',
-  list: 'runs',
-  table: runs,
-  insert: insertRuns,
-  // a changed run may lose a location that is stocked
-  agreesWith: ['aisles', 'frameTypes', 'stock', 'loads', 'palletTypes'],
-  neededBy: [],
-};
+export const savePalletType: Save<PalletType> = save(PALLET_TYPES);
+export const removePalletType: Remove = remove(PALLET_TYPES);
 
-const DOCKS: Shelf<'docks'> = {
-  noun: 'dock',
-  list: 'docks',
-  table: docks,
-  insert: insertDocks,
-  agreesWith: [],
-  neededBy: [],
-};
+export const saveFrameType: Save<FrameType> = save(FRAME_TYPES);
+export const removeFrameType: Remove = remove(FRAME_TYPES);
 
-const TRUCKS: Shelf<'trucks'> = {
-  noun: 'truck',
-  list: 'trucks',
-  table: trucks,
-  insert: insertTrucks,
-  agreesWith: [],
-  neededBy: [],
-  takesAlong: (db, id) => ({ checks: takeChecksOf(db, id) }),
-};
+export const saveAisle: Save<Aisle> = save(AISLES);
+export const removeAisle: Remove = remove(AISLES);
 
-const OPERATORS: Shelf<'operators'> = {
-  noun: 'operator',
-  list: 'operators',
-  table: operators,
-  insert: insertOperators,
-  agreesWith: [],
-  neededBy: [],
-};
+export const saveRun: Save<Run> = save(RUNS);
+export const removeRun: Remove = remove(RUNS);
 
-const LOADS: Shelf<'loads'> = {
-  noun: 'load',
-  list: 'loads',
-  table: loads,
-  insert: insertLoads,
-  agreesWith: ['palletTypes'],
-  neededBy: ['stock', 'runs', 'aisles', 'frameTypes'],
-};
+export const saveDock: Save<Dock> = save(DOCKS);
+export const removeDock: Remove = remove(DOCKS);
 
-export const savePalletType = (db: Database, palletType: PalletType, actor: Actor): Saved =>
-  saveEntry(db, PALLET_TYPES, palletType, actor);
-export const removePalletType = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, PALLET_TYPES, id, actor);
-
-export const saveFrameType = (db: Database, frameType: FrameType, actor: Actor): Saved =>
-  saveEntry(db, FRAME_TYPES, frameType, actor);
-export const removeFrameType = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, FRAME_TYPES, id, actor);
-
-export const saveAisle = (db: Database, aisle: Aisle, actor: Actor): Saved =>
-  saveEntry(db, AISLES, aisle, actor);
-export const removeAisle = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, AISLES, id, actor);
-
-export const saveRun = (db: Database, run: Run, actor: Actor): Saved => saveEntry(db, RUNS, run, actor);
-export const removeRun = (db: Database, id: string, actor: Actor): Saved => removeEntry(db, RUNS, id, actor);
-
-export const saveDock = (db: Database, dock: Dock, actor: Actor): Saved => saveEntry(db, DOCKS, dock, actor);
-export const removeDock = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, DOCKS, id, actor);
-
-export const saveTruck = (db: Database, truck: Truck, actor: Actor): Saved =>
-  saveEntry(db, TRUCKS, truck, actor);
+export const saveTruck: Save<Truck> = save(TRUCKS);
 /** The truck's checks go with it; the change log keeps both. A truck that only stands still is held, not removed. */
-export const removeTruck = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, TRUCKS, id, actor);
+export const removeTruck: Remove = remove(TRUCKS);
 
-export const saveOperator = (db: Database, operator: Operator, actor: Actor): Saved =>
-  saveEntry(db, OPERATORS, operator, actor);
-export const removeOperator = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, OPERATORS, id, actor);
+export const saveOperator: Save<Operator> = save(OPERATORS);
+export const removeOperator: Remove = remove(OPERATORS);
 
-export const saveLoad = (db: Database, load: Load, actor: Actor): Saved => saveEntry(db, LOADS, load, actor);
-export const removeLoad = (db: Database, id: string, actor: Actor): Saved =>
-  removeEntry(db, LOADS, id, actor);
+export const saveLoad: Save<Load> = save(LOADS);
+export const removeLoad: Remove = remove(LOADS);

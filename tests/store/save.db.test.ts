@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Site } from '../../lib/model/site.ts';
 import { readChanges } from '../../lib/store/change-log.ts';
+import type { Saved } from '../../lib/store/change-site.ts';
 import { importSite } from '../../lib/store/import-site.ts';
 import { closeDatabase, type Database, openDatabase } from '../../lib/store/open-database.ts';
 import { readRevision, readSite } from '../../lib/store/read-site.ts';
 import { readPolicyAuthors } from '../../lib/store/rows/policy.ts';
-import type { Saved } from '../../lib/store/save-entry.ts';
 import { savePolicy, saveSiteName } from '../../lib/store/save-policy.ts';
 import * as save from '../../lib/store/save-site.ts';
 import { addCheck, moveStockRow, removeStockRow, saveStockRow } from '../../lib/store/save-stock.ts';

@@ -5,6 +5,7 @@ import type { Database } from '../open-database.ts';
 import { items, loads, palletTypes, stock } from '../tables/loads.ts';
 import { grouped } from './grouped.ts';
 import { insertAll } from './insert-all.ts';
+import { only } from './only.ts';
 
 export function insertPalletTypes(db: Database, list: readonly PalletType[], first = 0): void {
   insertAll(
@@ -14,8 +15,13 @@ export function insertPalletTypes(db: Database, list: readonly PalletType[], fir
   );
 }
 
-export function readPalletTypes(db: Database): PalletType[] {
-  const rows = db.select().from(palletTypes).orderBy(asc(palletTypes.ordinal)).all();
+export function readPalletTypes(db: Database, id?: string): PalletType[] {
+  const rows = db
+    .select()
+    .from(palletTypes)
+    .where(only(palletTypes.id, id))
+    .orderBy(asc(palletTypes.ordinal))
+    .all();
   return rows.map(({ ordinal: _, ...type }) => type);
 }
 
@@ -33,13 +39,13 @@ export function insertLoads(db: Database, list: readonly Load[], first = 0): voi
   );
 }
 
-export function readLoads(db: Database): Load[] {
+export function readLoads(db: Database, id?: string): Load[] {
   const itemsOf = grouped(
-    db.select().from(items).orderBy(asc(items.ordinal)).all(),
+    db.select().from(items).where(only(items.load, id)).orderBy(asc(items.ordinal)).all(),
     (row) => row.load,
     ({ name, massKg, count }) => ({ name, massKg, count }),
   );
-  const rows = db.select().from(loads).orderBy(asc(loads.ordinal)).all();
+  const rows = db.select().from(loads).where(only(loads.id, id)).orderBy(asc(loads.ordinal)).all();
   return rows.map((row) => ({
     id: row.id,
     name: row.name,

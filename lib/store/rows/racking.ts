@@ -14,6 +14,7 @@ import {
 } from '../tables/racking.ts';
 import { grouped, keyOf } from './grouped.ts';
 import { insertAll } from './insert-all.ts';
+import { only } from './only.ts';
 
 export function insertFrameTypes(db: Database, list: readonly FrameType[], first = 0): void {
   insertAll(
@@ -30,13 +31,23 @@ export function insertFrameTypes(db: Database, list: readonly FrameType[], first
   );
 }
 
-export function readFrameTypes(db: Database): FrameType[] {
+export function readFrameTypes(db: Database, id?: string): FrameType[] {
   const ratings = grouped(
-    db.select().from(frameRatings).orderBy(asc(frameRatings.ordinal)).all(),
+    db
+      .select()
+      .from(frameRatings)
+      .where(only(frameRatings.frameType, id))
+      .orderBy(asc(frameRatings.ordinal))
+      .all(),
     (row) => row.frameType,
     ({ maxGapMm, capacityKg }) => ({ maxGapMm, capacityKg }),
   );
-  const rows = db.select().from(frameTypes).orderBy(asc(frameTypes.ordinal)).all();
+  const rows = db
+    .select()
+    .from(frameTypes)
+    .where(only(frameTypes.id, id))
+    .orderBy(asc(frameTypes.ordinal))
+    .all();
   return rows.map(({ id }) => ({ id, ratings: ratings.get(id) ?? [] }));
 }
 
@@ -48,8 +59,8 @@ export function insertAisles(db: Database, list: readonly Aisle[], first = 0): v
   );
 }
 
-export function readAisles(db: Database): Aisle[] {
-  const rows = db.select().from(aisles).orderBy(asc(aisles.ordinal)).all();
+export function readAisles(db: Database, id?: string): Aisle[] {
+  const rows = db.select().from(aisles).where(only(aisles.id, id)).orderBy(asc(aisles.ordinal)).all();
   return rows.map(({ ordinal: _, ...aisle }) => aisle);
 }
 
@@ -61,8 +72,8 @@ export function insertDocks(db: Database, list: readonly Dock[], first = 0): voi
   );
 }
 
-export function readDocks(db: Database): Dock[] {
-  const rows = db.select().from(docks).orderBy(asc(docks.ordinal)).all();
+export function readDocks(db: Database, id?: string): Dock[] {
+  const rows = db.select().from(docks).where(only(docks.id, id)).orderBy(asc(docks.ordinal)).all();
   return rows.map(({ ordinal: _, ...dock }) => dock);
 }
 
@@ -106,14 +117,14 @@ export function insertRuns(db: Database, list: readonly Run[], first = 0): void 
   );
 }
 
-export function readRuns(db: Database): Run[] {
+export function readRuns(db: Database, id?: string): Run[] {
   const locationsOf = grouped(
-    db.select().from(locations).orderBy(asc(locations.ordinal)).all(),
+    db.select().from(locations).where(only(locations.run, id)).orderBy(asc(locations.ordinal)).all(),
     (row) => keyOf(row.run, row.bay, row.level),
     (row) => row.id,
   );
   const levelsOf = grouped(
-    db.select().from(levels).orderBy(asc(levels.ordinal)).all(),
+    db.select().from(levels).where(only(levels.run, id)).orderBy(asc(levels.ordinal)).all(),
     (row) => keyOf(row.run, row.bay),
     ({ run, bay, ordinal, ...level }): Level => ({
       ...level,
@@ -121,16 +132,16 @@ export function readRuns(db: Database): Run[] {
     }),
   );
   const baysOf = grouped(
-    db.select().from(bays).orderBy(asc(bays.ordinal)).all(),
+    db.select().from(bays).where(only(bays.run, id)).orderBy(asc(bays.ordinal)).all(),
     (row) => row.run,
     ({ run, ordinal, ...bay }): Bay => ({ ...bay, levels: levelsOf.get(keyOf(run, ordinal)) ?? [] }),
   );
   const framesOf = grouped(
-    db.select().from(frames).orderBy(asc(frames.ordinal)).all(),
+    db.select().from(frames).where(only(frames.run, id)).orderBy(asc(frames.ordinal)).all(),
     (row) => row.run,
     ({ run: _run, ordinal: _ordinal, ...frame }): Frame => frame,
   );
-  const rows = db.select().from(runs).orderBy(asc(runs.ordinal)).all();
+  const rows = db.select().from(runs).where(only(runs.id, id)).orderBy(asc(runs.ordinal)).all();
   return rows.map(({ id, aisleId, frameDepthMm, xMm, yMm, headingDeg }) => ({
     id,
     aisleId,

@@ -4,6 +4,7 @@ import type { Database } from '../open-database.ts';
 import { authorisations, checks, defects, operators, plateRatings, trucks } from '../tables/trucks.ts';
 import { grouped } from './grouped.ts';
 import { insertAll } from './insert-all.ts';
+import { only } from './only.ts';
 
 export function insertTrucks(db: Database, list: readonly Truck[], first = 0): void {
   const rows = list.map(({ turning, forks, hold, speeds, plate, ...truck }, i) => ({
@@ -28,13 +29,18 @@ export function insertTrucks(db: Database, list: readonly Truck[], first = 0): v
   );
 }
 
-export function readTrucks(db: Database): Truck[] {
+export function readTrucks(db: Database, id?: string): Truck[] {
   const ratingsOf = grouped(
-    db.select().from(plateRatings).orderBy(asc(plateRatings.ordinal)).all(),
+    db
+      .select()
+      .from(plateRatings)
+      .where(only(plateRatings.truck, id))
+      .orderBy(asc(plateRatings.ordinal))
+      .all(),
     (row) => row.truck,
     ({ truck: _truck, ordinal: _ordinal, ...rating }) => rating,
   );
-  const rows = db.select().from(trucks).orderBy(asc(trucks.ordinal)).all();
+  const rows = db.select().from(trucks).where(only(trucks.id, id)).orderBy(asc(trucks.ordinal)).all();
   return rows.map((row) => ({
     id: row.id,
     name: row.name,
@@ -84,19 +90,19 @@ export function insertChecks(db: Database, list: readonly Check[], first = 0): v
   );
 }
 
-export function readChecks(db: Database): Check[] {
+export function readChecks(db: Database, truck?: string): Check[] {
   const defectsOf = grouped(
     db.select().from(defects).orderBy(asc(defects.ordinal)).all(),
     (row) => String(row.check),
     (row) => row.text,
   );
-  const rows = db.select().from(checks).orderBy(asc(checks.ordinal)).all();
+  const rows = db.select().from(checks).where(only(checks.truck, truck)).orderBy(asc(checks.ordinal)).all();
   return rows.map(({ ordinal, ...check }) => ({ ...check, defects: defectsOf.get(String(ordinal)) ?? [] }));
 }
 
 /** Takes the checks of a truck out and gives them back. */
 export function takeChecksOf(db: Database, truck: string): Check[] {
-  const taken = readChecks(db).filter((check) => check.truck === truck);
+  const taken = readChecks(db, truck);
   db.delete(checks).where(eq(checks.truck, truck)).run();
   return taken;
 }
@@ -116,12 +122,22 @@ export function insertOperators(db: Database, list: readonly Operator[], first =
   );
 }
 
-export function readOperators(db: Database): Operator[] {
+export function readOperators(db: Database, id?: string): Operator[] {
   const authorisationsOf = grouped(
-    db.select().from(authorisations).orderBy(asc(authorisations.ordinal)).all(),
+    db
+      .select()
+      .from(authorisations)
+      .where(only(authorisations.operator, id))
+      .orderBy(asc(authorisations.ordinal))
+      .all(),
     (row) => row.operator,
     ({ kind, expires }) => ({ kind, expires }),
   );
-  const rows = db.select().from(operators).orderBy(asc(operators.ordinal)).all();
+  const rows = db
+    .select()
+    .from(operators)
+    .where(only(operators.id, id))
+    .orderBy(asc(operators.ordinal))
+    .all();
   return rows.map(({ id, name }) => ({ id, name, authorisations: authorisationsOf.get(id) ?? [] }));
 }

@@ -38,7 +38,7 @@ export const loads = sqliteTable(
     pickDurationHours: real('pick_duration_hours'),
     pickCoupling: text('pick_coupling', { enum: COUPLINGS }),
   },
-  (table) => [index('loads_on_pallet_type').on(table.palletType)],
+  (table) => [index('loads_on_pallet_type').on(table.palletType), index('loads_in_order').on(table.ordinal)],
 );
 
 export const items = sqliteTable(
@@ -66,5 +66,5 @@ export const stock = sqliteTable(
       .notNull()
       .references(() => loads.id),
   },
-  (table) => [index('stock_of_load').on(table.load)],
+  (table) => [index('stock_of_load').on(table.load), index('stock_in_order').on(table.ordinal)],
 );
