@@ -30,9 +30,11 @@ export function disagreements(raw: unknown): Refusal[] {
   };
   const uniqueIds = (list: string) =>
     unique(records(site[list]).map((entry, at) => [`$.${list}[${at}].id`, entry.id]));
+  let guesses = 0;
   const resolves = (path: string, id: unknown, ids: Set<string>, list: string) => {
-    if (typeof id === 'string' && !ids.has(id))
-      refuse(path, id, { is: 'id-in', list, nearest: nearestTo(id, ids) });
+    if (typeof id !== 'string' || ids.has(id)) return;
+    const nearest = guesses++ < MOST_GUESSES ? nearestTo(id, ids) : null;
+    refuse(path, id, { is: 'id-in', list, nearest });
   };
 
   const palletTypes = uniqueIds('palletTypes');
