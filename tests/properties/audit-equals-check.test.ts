@@ -15,7 +15,7 @@ import { standingOnBay, standingOnLevel } from '../../lib/rack/stand.ts';
 import { drawContext, drawSite } from './arbitrary-site.ts';
 
 const SEED = 20260303;
-const SITES = 200;
+const SITES = 120;
 const AS_IS = { stock: 'as-is', from: null } as const;
 const TAKE_DOWN: Context = { operation: 'retrieve', asOf: null, operator: null, ...AS_IS };
 
@@ -49,6 +49,7 @@ class Oracle {
   readonly stored: { place: Place; load: Load }[];
   readonly index: SiteIndex;
   readonly asOf: string | null;
+  readonly #inPlace = new Map<string, readonly Step[]>();
 
   constructor(index: SiteIndex, asOf: string | null) {
     this.index = index;
@@ -68,9 +69,13 @@ class Oracle {
   }
 
   stepsBackInPlace({ place, load }: { place: Place; load: Load }, rule: RuleId): Step {
-    const context: Context = { ...TAKE_DOWN, operation: 'place', from: place.id };
-    const answer = checkLift(this.index, { load, place, truck: this.index.site.trucks[0]!, context });
-    return answer.steps.find((step) => step.rule === rule)!;
+    let steps = this.#inPlace.get(place.id);
+    if (steps === undefined) {
+      const context: Context = { ...TAKE_DOWN, operation: 'place', from: place.id };
+      ({ steps } = checkLift(this.index, { load, place, truck: this.index.site.trucks[0]!, context }));
+      this.#inPlace.set(place.id, steps);
+    }
+    return steps.find((step) => step.rule === rule)!;
   }
 
   whereStepIs(rule: RuleId, outcome: Step['outcome']): string[] {
@@ -137,7 +142,7 @@ it('finds what the lift check and the rack sums say, no more and no less', () =>
       expectThinDeclared(audit, oracle);
       expectWhole(audit);
     }),
-    { seed: SEED, numRuns: SITES },
+    { seed: SEED, numRuns: SITES, endOnFailure: true },
   );
 }, 120_000);
 
