@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { Change, Conflict } from '../model/change.ts';
+import type { CannotRevert, Change, Conflict } from '../model/change.ts';
 import type { Site } from '../model/site.ts';
 import { readBatch, readChange, readChanges, readOrdinal } from './change-log.ts';
 import { changeSite, conflictOf, NotMade, partToChange, refusedFor, type Saved } from './change-site.ts';
@@ -15,9 +15,6 @@ import { putPolicy, putSiteName } from './save-policy.ts';
 import { dropStock, putStock } from './save-stock.ts';
 
 import { writeTransaction } from './transaction.ts';
-
-/** Why a change is of a kind that cannot be undone at all. */
-export type CannotRevert = 'no-such-change' | 'check-is-kept' | 'was-restored' | 'former-site-not-kept';
 
 export type Reverted = (Saved & { cannot?: undefined }) | { ok: false; refusals: []; cannot: CannotRevert };
 
