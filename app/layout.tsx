@@ -1,8 +1,10 @@
 import type { Metadata, Viewport } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { AccountLink } from '@/app/_parts/account-link.tsx';
 import { Navigation } from '@/app/_parts/navigation.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { currentlySignedIn } from '@/app/_parts/require-permission.ts';
 import { SiteFooter } from '@/app/_parts/site-footer.tsx';
 import { UnitsProvider } from '@/app/_parts/units-context.tsx';
 import { UnitsSwitch } from '@/app/_parts/units-switch.tsx';
@@ -17,7 +19,7 @@ export const metadata: Metadata = {
 export const viewport: Viewport = { width: 'device-width', initialScale: 1, themeColor: '#1d2b36' };
 
 export default async function Layout({ children }: { children: ReactNode }) {
-  const units = await readUnits();
+  const [units, by] = await Promise.all([readUnits(), currentlySignedIn()]);
   return (
     <html lang="en-GB">
       <body>
@@ -40,10 +42,15 @@ export default async function Layout({ children }: { children: ReactNode }) {
               </svg>
               Tinewise
             </Link>
-            <Navigation />
-            <div className={styles.end}>
-              <UnitsSwitch units={units} />
-            </div>
+            {by === null ? null : (
+              <>
+                <Navigation />
+                <div className={styles.end}>
+                  <AccountLink person={by.person} />
+                  <UnitsSwitch units={units} />
+                </div>
+              </>
+            )}
           </div>
         </header>
         <UnitsProvider units={units}>
@@ -51,7 +58,7 @@ export default async function Layout({ children }: { children: ReactNode }) {
             {children}
           </main>
         </UnitsProvider>
-        <SiteFooter />
+        {by === null ? null : <SiteFooter />}
       </body>
     </html>
   );

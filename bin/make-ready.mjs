@@ -12,6 +12,8 @@ const BUILT_FROM = [
   'lib',
   'workers',
   'public',
+  'proxy.ts',
+  'instrumentation.ts',
   'next.config.mjs',
   'tsconfig.json',
   'package-lock.json',
@@ -81,6 +83,11 @@ export function fingerprint(paths) {
 /** Makes the database or brings it up to date, and puts the demo site into a new one. */
 export function prepareDatabase() {
   return runNode(['--import', 'tsx', 'bin/prepare.ts']);
+}
+
+/** Prints a one-time link to make the administrator, while there is nobody who could sign in. */
+export function printFirstLink(address) {
+  return runNode(['--import', 'tsx', 'bin/first-link.ts', address]);
 }
 
 function filesAt(path) {

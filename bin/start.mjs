@@ -1,7 +1,13 @@
 // npm start: from a fresh checkout to a running Tinewise. Node's own modules only: nothing may be installed yet.
 import { resolve } from 'node:path';
 import { freePort } from './free-port.mjs';
-import { buildWhenStale, demandNode, installWhenNeeded, prepareDatabase } from './make-ready.mjs';
+import {
+  buildWhenStale,
+  demandNode,
+  installWhenNeeded,
+  prepareDatabase,
+  printFirstLink,
+} from './make-ready.mjs';
 import { isStopping, ROOT, startNext, stopTogether } from './processes.mjs';
 
 const USUAL_PORT = 4173;
@@ -21,6 +27,7 @@ const host = process.env.HOST || '127.0.0.1';
 demandNode();
 stopTogether();
 process.env.TINEWISE_DATA = resolve(ROOT, process.env.TINEWISE_DATA || 'data');
+process.env.TINEWISE_HOST = host; // the server offers the demo without a password to this machine alone
 
 await demand(installWhenNeeded(), 'Installing failed.');
 if (!isDev) await demand(buildWhenStale(), 'Building failed.');
@@ -35,6 +42,7 @@ async function serve() {
   const address = `http://${everywhere ? '127.0.0.1' : host.includes(':') ? `[${host}]` : host}:${port}`;
   if (await answers(address)) {
     console.log(`\nTinewise is ready: ${address}\n`);
+    await printFirstLink(process.env.TINEWISE_URL || address);
     return;
   }
   if (isStopping()) return;

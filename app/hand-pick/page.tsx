@@ -3,6 +3,7 @@ import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { HandPickForm } from '@/app/hand-pick/hand-pick-form.tsx';
 import { readHandPick } from '@/app/hand-pick/hand-pick-query.ts';
 import { HandPickView } from '@/app/hand-pick/hand-pick-view.tsx';
@@ -14,6 +15,7 @@ export const metadata: Metadata = { title: 'Pick by hand' };
 
 /** One case lifted by hand from a pick face, with the working. The address is the question: see readHandPick. */
 export default async function HandPickPage({ searchParams }: { searchParams: Promise<RawQuery> }) {
+  await requirePermission('read');
   const [snapshot, raw, units] = await Promise.all([siteSnapshot(), searchParams, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const { index } = snapshot;

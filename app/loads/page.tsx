@@ -3,6 +3,7 @@ import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { listLoads, readLoadsAsk } from '@/app/loads/list-loads.ts';
 import { LoadsForm } from '@/app/loads/loads-form.tsx';
 import { LoadsPages } from '@/app/loads/loads-pages.tsx';
@@ -13,6 +14,7 @@ export const metadata: Metadata = { title: 'Loads' };
 
 /** All loads, a page at a time, found, narrowed and sorted by the server: a list of any length stays light. */
 export default async function LoadsPage({ searchParams }: { searchParams: Promise<RawQuery> }) {
+  await requirePermission('read');
   const [snapshot, raw, units] = await Promise.all([siteSnapshot(), searchParams, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const { ask, refused } = readLoadsAsk(raw);

@@ -4,6 +4,7 @@ import { CautionStrip } from '@/app/_parts/caution-strip.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { BeamAdvice } from '@/app/rack-advice/beam-advice.tsx';
 import { DamageAdvice } from '@/app/rack-advice/damage-advice.tsx';
 import { FrameAdvice } from '@/app/rack-advice/frame-advice.tsx';
@@ -17,6 +18,7 @@ export const metadata: Metadata = { title: 'Steel of a bay' };
 
 /** Handbook figures for one bay's beams and frames, and the class of a measured bend. Advice only. */
 export default async function RackAdvicePage({ searchParams }: { searchParams: Promise<RawQuery> }) {
+  await requirePermission('read');
   const [snapshot, raw, units] = await Promise.all([siteSnapshot(), searchParams, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const { index } = snapshot;

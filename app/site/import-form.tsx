@@ -14,10 +14,6 @@ export function ImportForm() {
           <label htmlFor="site-file">Site file (JSON)</label>
           <input id="site-file" name="file" type="file" accept=".json,application/json" required />
         </div>
-        <div className="field">
-          <label htmlFor="import-who">Your name, for the change log</label>
-          <input id="import-who" name="who" autoComplete="name" required maxLength={120} />
-        </div>
         <button type="submit" className="button-main" disabled={busy}>
           {busy ? 'Reading…' : 'Read it in'}
         </button>
@@ -34,7 +30,7 @@ function Outcome({ outcome }: { outcome: ImportState }) {
     case 'none':
       return null;
     case 'incomplete':
-      return <p>{outcome.missing === 'file' ? 'Choose a file first.' : 'Give your name first.'}</p>;
+      return <p>Choose a file first.</p>;
     case 'done':
       return (
         <p>

@@ -1,5 +1,7 @@
 import type { Metadata } from 'next';
+import { Allowed } from '@/app/_parts/allowed.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { ChangeLog } from '@/app/site/change-log.tsx';
 import { ImportForm } from '@/app/site/import-form.tsx';
 import { PolicyTable } from '@/app/site/policy-table.tsx';
@@ -14,6 +16,7 @@ export const metadata: Metadata = { title: 'Site' };
 const CHANGES_SHOWN = 20;
 
 export default async function SitePage() {
+  await requirePermission('read');
   const snapshot = await siteSnapshot();
   const db = serverDatabase();
   const units = await readUnits();
@@ -29,7 +32,9 @@ export default async function SitePage() {
             {snapshot === null ? 'the empty site' : 'everything the site holds now'}, all of it or nothing.
             The change log stays.
           </p>
-          <ImportForm />
+          <Allowed what="import-site">
+            <ImportForm />
+          </Allowed>
         </section>
         {snapshot === null ? null : (
           <section className="sheet stack" aria-labelledby="download-heading">

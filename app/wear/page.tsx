@@ -4,6 +4,7 @@ import { CautionStrip } from '@/app/_parts/caution-strip.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { WearForm } from '@/app/wear/wear-form.tsx';
 import { readWearQuery } from '@/app/wear/wear-query.ts';
 import { WearResults } from '@/app/wear/wear-results.tsx';
@@ -15,6 +16,7 @@ export const metadata: Metadata = { title: 'Wear of a truck' };
 
 /** What the walk round measured on a truck, held against published limits. */
 export default async function WearPage({ searchParams }: { searchParams: Promise<RawQuery> }) {
+  await requirePermission('read');
   const [snapshot, raw, units] = await Promise.all([siteSnapshot(), searchParams, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const query = readWearQuery(snapshot.index, raw);

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { askWhichTruck } from '@/app/which-truck/ask-which-truck.ts';
 import { WhichTruckAnswer } from '@/app/which-truck/which-truck-answer.tsx';
 import { WhichTruckForm } from '@/app/which-truck/which-truck-form.tsx';
@@ -12,6 +13,7 @@ export const metadata: Metadata = { title: 'Which truck' };
 
 /** A load, a place, and the trucks for it. A form that asks by its address: it works before any script has run. */
 export default async function WhichTruckPage({ searchParams }: { searchParams: Promise<RawQuery> }) {
+  await requirePermission('read');
   const [snapshot, raw, units] = await Promise.all([siteSnapshot(), searchParams, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const { index } = snapshot;

@@ -6,6 +6,7 @@ import { EmptyState } from '@/app/_parts/empty-state.tsx';
 import { type RawQuery, readLiftQuery, writeLiftQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { TruckChoice } from '@/app/working/truck-choice.tsx';
 import { WorkingView } from '@/app/working/working-view.tsx';
 import { siteSnapshot } from '@/lib/store/server-database.ts';
@@ -14,6 +15,7 @@ export const metadata: Metadata = { title: 'Working' };
 
 /** One lift, whole working. The address is the question: see readLiftQuery. */
 export default async function WorkingPage({ searchParams }: { searchParams: Promise<RawQuery> }) {
+  await requirePermission('read');
   const [snapshot, raw, units] = await Promise.all([siteSnapshot(), searchParams, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const { index } = snapshot;

@@ -1,6 +1,7 @@
 import type { NextRequest } from 'next/server';
 import { resolveLift } from '@/app/_parts/asked-lift.ts';
 import { readLiftQuery } from '@/app/_parts/lift-query.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { checkLift } from '@/lib/check/check-lift.ts';
 import type { LiftAnswer } from '@/lib/check/step.ts';
 import type { Refusal } from '@/lib/model/refusal.ts';
@@ -14,6 +15,7 @@ export type LiftRefused = { refused: readonly Refusal[] };
  * parameter that cannot be read or resolved; 404 when there is no site yet.
  */
 export async function GET(request: NextRequest): Promise<Response> {
+  await requirePermission('read');
   const snapshot = await siteSnapshot();
   if (snapshot === null) return refuse([{ path: '$', came: 'no site', expected: { is: 'present' } }], 404);
   const { index } = snapshot;

@@ -1,10 +1,12 @@
 import { createHash } from 'node:crypto';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { siteSnapshot } from '@/lib/store/server-database.ts';
 
 let held: { revision: number; body: string; tag: string } | null = null;
 
 /** The site's facts as JSON, for the browser to judge on: `{revision, site}`, unchanged (304) while its tag holds. */
 export async function GET(request: Request): Promise<Response> {
+  await requirePermission('read');
   const snapshot = await siteSnapshot();
   if (snapshot === null) return Response.json({ missing: 'site' }, { status: 404 });
   if (held?.revision !== snapshot.revision) {

@@ -1,5 +1,6 @@
 import type { NextRequest } from 'next/server';
 import { findLoads } from '@/app/_parts/find-loads.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import type { SiteIndex } from '@/lib/model/site-index.ts';
 import { siteSnapshot } from '@/lib/store/server-database.ts';
 
@@ -10,6 +11,7 @@ export type Suggestion = { id: string; name: string };
 
 /** Ids of the site that hold what is typed: `of` = location or load, `find` = the text. At most 12, beginnings first. */
 export async function GET(request: NextRequest): Promise<Response> {
+  await requirePermission('read');
   const of = request.nextUrl.searchParams.get('of');
   const find = (request.nextUrl.searchParams.get('find') ?? '').slice(0, 200);
   if (of !== 'location' && of !== 'load') {

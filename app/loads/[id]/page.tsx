@@ -7,6 +7,7 @@ import { LoadSideView } from '@/app/_parts/load-side-view.tsx';
 import { MassArithmetic } from '@/app/_parts/mass-arithmetic.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { idOfRoute } from '@/app/_parts/screen-links.ts';
 import { standingPlaces } from '@/app/_parts/standing-places.ts';
 import { LoadFacts } from '@/app/loads/[id]/load-facts.tsx';
@@ -22,6 +23,7 @@ export async function generateMetadata({ params }: Params): Promise<Metadata> {
 }
 
 export default async function LoadPage({ params, searchParams }: Params) {
+  await requirePermission('read');
   const [snapshot, { id }, raw, units] = await Promise.all([
     siteSnapshot(),
     params,

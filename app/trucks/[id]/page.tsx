@@ -7,6 +7,7 @@ import { LoadChart } from '@/app/_parts/load-chart.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { PlateTable } from '@/app/_parts/plate-table.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
+import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { idOfRoute } from '@/app/_parts/screen-links.ts';
 import { plateCautions, plateCautionWords } from '@/app/trucks/[id]/plate-cautions.ts';
 import { servedByRun } from '@/app/trucks/[id]/served-by-run.ts';
@@ -23,6 +24,7 @@ export async function generateMetadata({ params }: Params): Promise<Metadata> {
 }
 
 export default async function TruckPage({ params }: Params) {
+  await requirePermission('read');
   const [snapshot, { id }, units] = await Promise.all([siteSnapshot(), params, readUnits()]);
   if (snapshot === null) return <NoSite />;
   const { index } = snapshot;
