@@ -15,7 +15,7 @@ const MARKING = { of: 'standard', name: 'ISO 3691-1, marking of capacities (from
  *   lower lift, than another; `plate-contradicts`: two lines for the same point differ. No truck lifts more higher up
  *   or further out, and the look-up takes the larger mass: one of the two was read wrongly; `stop`.
  */
-export function plateGaps({ index }: AuditCase): Finding[] {
+export function plateGaps({ index }: Pick<AuditCase, 'index'>): Finding[] {
   return index.site.trucks.flatMap((truck) => [
     ...lacksAttachment(truck),
     ...stopsBelowMast(truck),

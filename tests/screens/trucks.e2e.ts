@@ -41,7 +41,7 @@ test('what a truck can take down adds up to everything that stands', async ({ pa
 test('a plate that stops short of the mast says so, in words and on the chart', async ({ page }) => {
   await page.goto('/trucks/RT-3');
   await expect(page.getByRole('complementary', { name: 'About this plate' })).toContainText(
-    'states nothing above',
+    'nothing is proven above',
   );
   await expect(page.getByText('Hatched: the plate states nothing there.')).toBeVisible();
 });

@@ -9,12 +9,13 @@ import { PlateTable } from '@/app/_parts/plate-table.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { idOfRoute } from '@/app/_parts/screen-links.ts';
-import { plateCautions, plateCautionWords } from '@/app/trucks/[id]/plate-cautions.ts';
 import { servedByRun } from '@/app/trucks/[id]/served-by-run.ts';
 import { ServedTable } from '@/app/trucks/[id]/served-table.tsx';
 import { TruckFacts } from '@/app/trucks/[id]/truck-facts.tsx';
 import { TruckService } from '@/app/trucks/[id]/truck-service.tsx';
+import { plateGaps } from '@/lib/audit/plate-gaps.ts';
 import { siteSnapshot } from '@/lib/store/server-database.ts';
+import { findingWithAdvice } from '@/lib/words/finding.ts';
 import styles from './truck.module.css';
 
 type Params = { params: Promise<{ id: string }> };
@@ -43,7 +44,9 @@ export default async function TruckPage({ params }: Params) {
       </header>
       <CautionStrip
         title="About this plate"
-        cautions={plateCautions(truck).map((caution) => plateCautionWords(caution, truck, units))}
+        cautions={plateGaps({ index })
+          .filter((finding) => finding.truck === truck.id)
+          .map((finding) => findingWithAdvice(finding, units))}
       />
       <div className={styles.pair}>
         <section className="sheet stack" aria-labelledby="plate-heading">
