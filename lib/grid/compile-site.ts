@@ -2,7 +2,7 @@ import type { Aisle } from '../model/racking.ts';
 import { found, type SiteIndex } from '../model/site-index.ts';
 import { largestGapMm, ratingForGap } from '../rack/frame-load.ts';
 import { type BaySite, type CompiledSite, EMPTY, NO_BAY, NOWHERE } from './compiled-site.ts';
-import { compileLoads, rowOfLoads, UNKNOWN_KG } from './load-columns.ts';
+import { compileLoads, loadRowFinder, UNKNOWN_KG } from './load-columns.ts';
 
 /** Compiles a site to columns. Time and memory grow with the locations; the index is not changed. */
 export function compileSite(index: SiteIndex): CompiledSite {
@@ -62,7 +62,7 @@ function joinFramesToBays(site: CompiledSite): void {
 
 function placeLocations(site: CompiledSite): void {
   const { stockAt } = site.index;
-  const rowOf = rowOfLoads(site.index);
+  const rowOf = loadRowFinder(site.index);
   let level = 0;
   let location = 0;
   for (let bay = 0; bay < site.bays.length; bay += 1) {
@@ -73,7 +73,7 @@ function placeLocations(site: CompiledSite): void {
       for (const id of locations) {
         const load = stockAt.get(id);
         site.levelOf[location] = level;
-        site.standing[location] = load === undefined ? EMPTY : rowOf.get(load.id)!;
+        site.standing[location] = load === undefined ? EMPTY : rowOf(load);
         location += 1;
       }
       level += 1;
