@@ -77,7 +77,8 @@ export type Conflict = {
 };
 
 /** Why the database could not do what was asked. Nothing of it was kept. */
-export type Unavailable = 'disk-full' | 'locked' | 'read-only' | 'damaged' | 'disk-fault';
+export const UNAVAILABLE = ['disk-full', 'locked', 'read-only', 'damaged', 'disk-fault'] as const;
+export type Unavailable = (typeof UNAVAILABLE)[number];
 
 /** Why a change is of a kind that cannot be undone at all. */
 export type CannotRevert = 'no-such-change' | 'check-is-kept' | 'was-restored' | 'former-site-not-kept';

@@ -6,7 +6,7 @@ import { changeSite, conflictOf, NotMade, partToChange, refusedFor, type Saved }
 import type { ChangeWriter } from './change-writer.ts';
 import { readFact, shelfOf } from './current-fact.ts';
 import { exchangeSite } from './import-site.ts';
-import { readKeptSite } from './kept-sites.ts';
+import { isSiteKept, readKeptSite } from './kept-sites.ts';
 import type { Database } from './open-database.ts';
 import { readRevision } from './read-site.ts';
 import type { Actor } from './rows/policy.ts';
@@ -32,8 +32,11 @@ export function revertChange(db: Database, id: number, actor: Actor): Reverted {
   return changeSite<Reverted>(db, actor, (log) => revertBatch(log, change), change.batch);
 }
 
-/** What would come of revertChange: the same answer, and nothing is kept. */
+/** What would come of revertChange: the same answer, and nothing is kept. A whole site is not exchanged for it. */
 export function tryRevert(db: Database, id: number, actor: Actor): Reverted {
+  const change = readChange(db, id);
+  if (change?.wholeSite && isSiteKept(db, id) && readRevision(db) === id)
+    return { ok: true, revision: id + 1 };
   try {
     return writeTransaction(db, () => {
       throw new NotMade(revertChange(db, id, actor));
