@@ -148,7 +148,9 @@ export function RacksDesk({
             ))}
           </fieldset>
         </div>
-        <p className={styles.printed}>{questionWords(index, query)}</p>
+        <p className={styles.printed}>
+          {questionWords(index, query)}. {timeWords(query, now)}.
+        </p>
         {asked.kind === 'refused' ? (
           <AskedRefusals title="This cannot be asked of the racks" refused={asked.refused} />
         ) : null}
