@@ -1,21 +1,21 @@
-import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import { kgToPounds, mmToInches } from '@/lib/units/conversions.ts';
+import type { DisplayUnits } from '@/lib/units/format-quantity.ts';
 
 /** The number that stands on a mass axis. */
-export function massIn(kg: number, units: ShownUnits): number {
+export function massIn(kg: number, units: DisplayUnits): number {
   return units === 'metric' ? kg : kgToPounds(kg);
 }
 
 /** The number that stands on a length axis. */
-export function lengthIn(mm: number, units: ShownUnits): number {
+export function lengthIn(mm: number, units: DisplayUnits): number {
   return units === 'metric' ? mm : mmToInches(mm);
 }
 
-export function massUnit(units: ShownUnits): string {
+export function massUnit(units: DisplayUnits): string {
   return units === 'metric' ? 'kg' : 'lb';
 }
 
-export function lengthUnit(units: ShownUnits): string {
+export function lengthUnit(units: DisplayUnits): string {
   return units === 'metric' ? 'mm' : 'in';
 }
 

@@ -1,7 +1,6 @@
 import { useId } from 'react';
-import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import { centreHeightMm, entryHeightMm, type Load, loadCentreMm, type PalletType } from '@/lib/model/load.ts';
-import { formatLength } from '@/lib/units/format-quantity.ts';
+import { type DisplayUnits, formatLength } from '@/lib/units/format-quantity.ts';
 import styles from './load-side-view.module.css';
 
 const WIDTH = 440;
@@ -19,7 +18,7 @@ export function LoadSideView({
 }: {
   load: Load;
   pallet: PalletType | null;
-  units: ShownUnits;
+  units: DisplayUnits;
 }) {
   const id = useId();
   const centreMm = loadCentreMm(load);

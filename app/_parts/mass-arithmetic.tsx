@@ -1,7 +1,6 @@
-import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import { assessedMassKg, grossMass, type Load, type PalletType } from '@/lib/model/load.ts';
 import type { MassBasis, Policy } from '@/lib/model/policy.ts';
-import { formatMass } from '@/lib/units/format-quantity.ts';
+import { type DisplayUnits, formatMass } from '@/lib/units/format-quantity.ts';
 import styles from './mass-arithmetic.module.css';
 
 export const BASIS_WORDS: Record<MassBasis, string> = {
@@ -20,7 +19,7 @@ export function MassArithmetic({
   load: Load;
   pallet: PalletType | null;
   policy: Policy;
-  units: ShownUnits;
+  units: DisplayUnits;
 }) {
   const gross = grossMass(load, pallet);
   const assessedKg = assessedMassKg(load, pallet, policy);

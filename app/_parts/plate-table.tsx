@@ -1,7 +1,6 @@
 import { type PlateCell, type PlateGrid, plateGrids } from '@/app/_parts/plate-grid.ts';
-import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import type { Truck } from '@/lib/model/truck.ts';
-import { formatLength, formatMass } from '@/lib/units/format-quantity.ts';
+import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 import styles from './plate-table.module.css';
 
 /**
@@ -14,7 +13,7 @@ export function PlateTable({
   used = [],
 }: {
   truck: Truck;
-  units: ShownUnits;
+  units: DisplayUnits;
   used?: readonly number[];
 }) {
   const isFitted = (grid: PlateGrid) => grid.attachment === truck.fittedAttachment;
@@ -77,7 +76,7 @@ export function PlateTable({
   );
 }
 
-function Capacities({ cell, units }: { cell: PlateCell; units: ShownUnits }) {
+function Capacities({ cell, units }: { cell: PlateCell; units: DisplayUnits }) {
   if (cell.length === 0) return <span className="soft">not stated</span>;
   const shown = cell.map((line) => formatMass(line.capacityKg, units, 'down')).join(' and ');
   const differ = new Set(cell.map((line) => line.capacityKg)).size > 1;

@@ -1,9 +1,8 @@
-import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import type { Step } from '@/lib/check/step.ts';
-import { formatLength, formatMass } from '@/lib/units/format-quantity.ts';
+import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 
 /** What a step needs or has, for reading: a need is rounded up and what there is rounded down, so that neither flatters. */
-export function showStepValue(step: Step, side: 'need' | 'have', units: ShownUnits): string {
+export function showStepValue(step: Step, side: 'need' | 'have', units: DisplayUnits): string {
   const value = step[side];
   if (value === null) return 'not known';
   if (typeof value === 'string') return value;

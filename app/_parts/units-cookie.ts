@@ -9,5 +9,3 @@ export const UNITS_COOKIE = 'units';
 export function unitsOfCookie(value: string | undefined): DisplayUnits {
   return DISPLAY_UNITS.find((units) => units === value) ?? 'metric';
 }
-
-export type ShownUnits = DisplayUnits;

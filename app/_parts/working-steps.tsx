@@ -5,10 +5,10 @@ import { OutcomeBadge } from '@/app/_parts/outcome-badge.tsx';
 import { stepOrder } from '@/app/_parts/step-order.ts';
 import { showStepValue } from '@/app/_parts/step-value.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
-import type { ShownUnits } from '@/app/_parts/units-cookie.ts';
 import type { LiftAnswer, Origin, Step } from '@/lib/check/step.ts';
 import { stepUse } from '@/lib/check/step-use.ts';
 import { MASS_RULES } from '@/lib/model/rule-ids.ts';
+import type { DisplayUnits } from '@/lib/units/format-quantity.ts';
 import { originSentence } from '@/lib/words/origin.ts';
 import { ruleQuestion, ruleTitle } from '@/lib/words/rule.ts';
 import { stepSentence } from '@/lib/words/step.ts';
@@ -55,7 +55,7 @@ export function WorkingSteps({ answer }: { answer: LiftAnswer }) {
   );
 }
 
-type RowProps = { step: Step; units: ShownUnits; decided?: boolean };
+type RowProps = { step: Step; units: DisplayUnits; decided?: boolean };
 
 function StepRow({ step, units, decided = false }: RowProps) {
   return (
@@ -113,7 +113,7 @@ function Use({ step }: { step: Step }) {
   );
 }
 
-function Sources({ step, units, open }: { step: Step; units: ShownUnits; open: boolean }) {
+function Sources({ step, units, open }: { step: Step; units: DisplayUnits; open: boolean }) {
   if (step.needFrom.length + step.haveFrom.length === 0) return null;
   return (
     <details className={styles.sources} open={open}>
@@ -133,7 +133,7 @@ function SourceList({
 }: {
   title: string;
   origins: readonly Origin[];
-  units: ShownUnits;
+  units: DisplayUnits;
 }) {
   if (origins.length === 0) return null;
   return (
