@@ -48,7 +48,8 @@ export function tryRevert(db: Database, id: number, actor: Actor): Reverted {
 }
 
 function revertBatch(log: ChangeWriter, change: Change): Reverted {
-  if (change.wholeSite) return revertWholeSite(log, change);
+  // Whole lists that came in together go together: the last of their changes is the one to stand behind.
+  if (change.wholeSite) return revertWholeSite(log, readBatch(log.db, change.batch).at(-1) ?? change);
   let outcome: Reverted = { ok: true, revision: readRevision(log.db) };
   for (const made of readBatch(log.db, change.batch).toReversed()) {
     outcome = revertOne(log, made);

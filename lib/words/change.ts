@@ -43,6 +43,7 @@ export function changeWords(
   const { kind, noun, subject, wholeSite, reverts } = change;
   if (wholeSite) {
     if (kind === 'restore') return 'The whole site restored from a backup';
+    if (noun !== 'site') return `A whole list read in from ${subject}`;
     return reverts === null ? `The whole site read in: ${subject}` : `The whole site put back: ${subject}`;
   }
   const what = noun === 'site' ? 'Name of the site' : `${capital(NOUN_WORDS[noun])} ${subject}`;
@@ -55,11 +56,13 @@ export function conflictSentence(conflict: Conflict): string {
   const { noun, subject, by, at, kind } = conflict;
   const what = noun === 'site' ? 'the site' : `${NOUN_WORDS[noun]} ${subject}`;
   const did =
-    kind === 'import' || kind === 'restore'
+    kind === 'restore' || (kind === 'import' && !conflict.base.known)
       ? 'exchanged the whole site'
-      : kind === 'remove'
-        ? `removed ${what}`
-        : `changed ${what}`;
+      : kind === 'import'
+        ? `read in ${what} from a file`
+        : kind === 'remove'
+          ? `removed ${what}`
+          : `changed ${what}`;
   return `${by} has ${did} since you read it (${instantWords(at)}). Nothing was stored. Look at what stands there now, then save again if you still mean it.`;
 }
 

@@ -53,6 +53,10 @@ describe('a change', () => {
       { ...plain, noun: 'site', subject: 'Quay', kind: 'import', wholeSite: true },
       'The whole site read in: Quay',
     ],
+    [
+      { ...plain, noun: 'load', subject: 'loads.csv', kind: 'import', wholeSite: true },
+      'A whole list read in from loads.csv',
+    ],
     [{ ...plain, noun: 'stock', subject: 'a1-1-1', kind: 'add' }, 'Location a1-1-1 filled'],
   ] as const)('%j has its words', (change, words) => {
     expect(changeWords(change)).toBe(words);
@@ -77,7 +81,12 @@ describe('what was not done', () => {
       /^A planner has changed truck reach-1 since you read it \(2026-03-02 06:30 UTC\)\. Nothing was stored\./,
     );
     expect(conflictSentence({ ...conflict, kind: 'remove' })).toContain('removed truck reach-1');
-    expect(conflictSentence({ ...conflict, kind: 'import' })).toContain('exchanged the whole site');
+    expect(conflictSentence({ ...conflict, kind: 'import', base: { known: false } })).toContain(
+      'exchanged the whole site',
+    );
+    expect(conflictSentence({ ...conflict, kind: 'import' })).toContain(
+      'read in truck reach-1 from a file since',
+    );
     expect(lateRevertSentence(conflict)).toContain('Truck reach-1 is no longer what this change made of it');
     expect(lateRevertSentence({ ...conflict, base: { known: false } })).toContain('2 times after that');
   });
