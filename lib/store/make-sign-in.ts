@@ -57,6 +57,7 @@ export function makeSignIn(db: Database, settings: SignInSettings) {
       ipAddress: { disableIpTracking: true },
     },
     rateLimit: { enabled: false }, // lib/store/sign-in-limit.ts counts, by account too
+    logger: { level: 'error' },
     telemetry: { enabled: false },
     plugins: [demoSignIn(db, settings)],
   });

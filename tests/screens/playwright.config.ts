@@ -2,6 +2,7 @@ import { rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { chooseBrowser } from './choose-browser.mjs';
+import { signedInAs } from './signed-in.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const output = fileURLToPath(new URL('./output', import.meta.url));
@@ -16,6 +17,7 @@ if (process.env.SCREENS_DATA === undefined) {
 export default defineConfig({
   testDir: '.',
   testMatch: '**/*.e2e.ts',
+  globalSetup: './signed-in.ts',
   outputDir: `${output}/results`,
   snapshotPathTemplate: '{testDir}/{testFileName}-{arg}{ext}',
   fullyParallel: false,
@@ -27,6 +29,7 @@ export default defineConfig({
   reporter: 'list',
   use: {
     baseURL: `http://127.0.0.1:${port}`,
+    storageState: signedInAs('planner'), // who needs another role says so: signed-in.ts
     locale: 'en-GB',
     timezoneId: 'UTC',
     trace: 'retain-on-failure',
