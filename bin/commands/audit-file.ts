@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Reference } from '../../lib/audit/audit-case.ts';
 import { type AuditCounts, auditSite } from '../../lib/audit/audit-site.ts';
+import { type Comparison, compareAudits, type Earlier } from '../../lib/audit/compare.ts';
 import type { Refusal } from '../../lib/model/refusal.ts';
 import { readSiteText } from '../../lib/model/site-file.ts';
 import { indexSite } from '../../lib/model/site-index.ts';
@@ -13,6 +14,8 @@ export type AuditTask = {
   asOf: string | null;
   reference: Reference;
   as: 'json' | 'report';
+  /** Findings of an earlier audit to hold this one against; null: none. */
+  before: readonly Earlier[] | null;
 };
 
 /** What is written for one file, whole, and what the end of the command needs to know of it. */
@@ -36,12 +39,30 @@ function audited(task: AuditTask, site: Parameters<typeof indexSite>[0]): AuditO
   const { file, asOf, reference } = task;
   const audit = auditSite(indexSite(site), { asOf, reference });
   const { counts, findings } = audit;
+  const since = task.before === null ? null : compareAudits(task.before, findings);
   const named = { file, ok: true, site: site.site.name } as const;
   const written =
     task.as === 'json'
-      ? JSON.stringify({ ...named, asOf, reference, counts, findings })
-      : auditReport(file, site.site.name, audit);
+      ? JSON.stringify({ ...named, asOf, reference, counts, findings, ...changes(since) })
+      : auditReport(file, site.site.name, audit, since);
   return { file, ok: true, counts, written };
+}
+
+/** The comparison by ids: the findings themselves stand beside it, or in the earlier output. */
+function changes(since: Comparison<Earlier> | null) {
+  if (since === null) return {};
+  const ids = (list: readonly { id: string }[]) => list.map(({ id }) => id);
+  const paired = (list: readonly { now: { id: string } }[]) => list.map(({ now }) => now.id);
+  const { fresh, gone, worse, better, unchanged } = since;
+  return {
+    since: {
+      fresh: ids(fresh),
+      gone: ids(gone),
+      worse: paired(worse),
+      better: paired(better),
+      unchanged: unchanged.length,
+    },
+  };
 }
 
 function refused(task: AuditTask, refusals: readonly Refusal[]): AuditOutcome {

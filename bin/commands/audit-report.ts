@@ -1,8 +1,9 @@
 import type { Audit, AuditCounts } from '../../lib/audit/audit-site.ts';
+import type { Comparison, Earlier } from '../../lib/audit/compare.ts';
 import { FINDING_KINDS, type Finding, SEVERITIES, type Severity } from '../../lib/audit/finding.ts';
 import type { Refusal } from '../../lib/model/refusal.ts';
 import { groupDigits } from '../../lib/units/format-quantity.ts';
-import { findingWithAdvice } from '../../lib/words/finding.ts';
+import { findingSentence, findingWithAdvice } from '../../lib/words/finding.ts';
 import { findingTitle, severityMeaning, severityWord } from '../../lib/words/finding-kind.ts';
 import { counted, instantWords } from '../../lib/words/plain-words.ts';
 import { refusalSentence, refusalsAdvice } from '../../lib/words/refusal.ts';
@@ -12,7 +13,12 @@ const MOST_OF_A_KIND = 3;
 const MOST_SENTENCES = 15;
 
 /** One site for people: what it holds, who can take it down, findings by severity and kind, the worst in sentences. */
-export function auditReport(file: string, site: string, audit: Audit): string {
+export function auditReport(
+  file: string,
+  site: string,
+  audit: Audit,
+  since: Comparison<Earlier> | null,
+): string {
   const { counts, findings, asOf } = audit;
   const when = asOf === null ? 'no time given' : `judged at ${instantWords(asOf)}`;
   const worst = worstOf(findings);
@@ -22,11 +28,28 @@ export function auditReport(file: string, site: string, audit: Audit): string {
     `  ${amount(counts.locations, 'location')}, ${amount(counts.trucks, 'truck')}, ${amount(counts.storedLoads, 'stored load')}; ${when}`,
     `  ${takeDownLine(counts)}`,
     `  ${findingsLine(counts.findings)}`,
+    ...(since === null ? [] : sinceLines(since)),
     ...kindLines(findings),
     ...(worst.length === 0 ? [] : ['']),
     ...worst.map((finding) => `  ${severityWord(finding.severity)}: ${findingWithAdvice(finding, 'metric')}`),
     ...(left > 0 ? [`  ${amount(left, 'more finding')}: --json lists every one.`] : []),
   ]);
+}
+
+/** What has changed since an earlier audit: how many, then what is new and what is worse. */
+function sinceLines({ fresh, gone, worse, better, unchanged }: Comparison<Earlier>): string[] {
+  const changed = [
+    ...fresh.map((finding) => ['New', finding] as const),
+    ...worse.map(({ now }) => ['Worse', now] as const),
+  ];
+  const left = changed.length - MOST_SENTENCES;
+  return [
+    `  Since the earlier audit: ${fresh.length} new, ${worse.length} worse, ${better.length} better, ${gone.length} gone, ${unchanged.length} as before`,
+    ...changed
+      .slice(0, MOST_SENTENCES)
+      .map(([word, finding]) => `    ${word}: ${findingSentence(finding, 'metric')}`),
+    ...(left > 0 ? [`    ${amount(left, 'more change')}: --json lists every one.`] : []),
+  ];
 }
 
 /** A file that could not be used, with every reason. */

@@ -13,6 +13,7 @@ import { auditAll } from './audit-pool.ts';
 import { severityLines, totalsReport } from './audit-report.ts';
 import { CommandFault } from './command-fault.ts';
 import { type Arguments, type OptionTypes, readArguments } from './read-arguments.ts';
+import { readEarlier } from './read-earlier.ts';
 import { timeOf } from './read-time.ts';
 import { standardOutput, type TextSink } from './standard-output.ts';
 
@@ -26,6 +27,7 @@ steel, gaps in plates, notices and papers. A folder stands for its *.json files;
   --reference MASS,DEPTH,WIDTH,HEIGHT
                                 kg and mm: the load that every location is tried with;
                                 default: 1000,1200,800,1000
+  --against FILE.json           an earlier --json output, or one site file: what is new, worse, better or gone since
   --jobs N                      files audited at once; default: one for each core
   --json                        one JSON array, an object for each file, in the order of the files
   --progress                    a line on standard error for each file that is done
@@ -36,6 +38,7 @@ Exit code: 0 nothing to stop for, 2 a finding says stop, 1 a file could not be u
 const OPTIONS: OptionTypes = {
   'as-of': { type: 'string' },
   reference: { type: 'string' },
+  against: { type: 'string' },
   jobs: { type: 'string' },
   json: { type: 'boolean' },
   progress: { type: 'boolean' },
@@ -64,8 +67,10 @@ async function auditTyped(typed: Arguments, output: TextSink): Promise<number> {
   const jobs = jobsOf(typed);
   const files = await filesOf(typed.positionals);
   const input = files.includes('-') ? await text(process.stdin) : null;
+  const against = typed.values.get('against');
+  const earlier = against === undefined ? null : await readEarlier(against, files, { asOf, reference });
   const tasks = files.map((file): AuditTask => {
-    return { file, text: file === '-' ? input : null, asOf, reference, as };
+    return { file, text: file === '-' ? input : null, asOf, reference, as, before: earlier?.(file) ?? null };
   });
   const audited: AuditCounts[] = [];
   let refused = 0;

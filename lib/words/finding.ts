@@ -135,8 +135,8 @@ function findingClause(finding: Finding, units: DisplayUnits): string {
       return `no truck can serve these ${over} of ${need} with the reference load (${sourceTitle(finding)})`;
     case 'unplaceable':
       return figures.have === 0
-        ? `no truck can place it anywhere, whatever it weighs (${sourceTitle(finding)})`
-        : `no truck can place ${need} of this size anywhere; ${have} would be the most (${sourceTitle(finding)})`;
+        ? `no truck is proven to place it anywhere, whatever it weighs (${sourceTitle(finding)})`
+        : `no truck is proven to place ${need} of this size anywhere; ${have} would be the most (${sourceTitle(finding)})`;
     case 'hand-pick':
       return need === null
         ? 'lifting a case here by hand is outside the bounds of the equation'

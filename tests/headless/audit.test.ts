@@ -112,6 +112,44 @@ describe('the answer', () => {
   });
 });
 
+describe('against an earlier audit', () => {
+  const changed = structuredClone(SMALL_SITE);
+  changed.runs[0]!.bays[0]!.maxBayLoadKg = 900; // 1000 kg stands on the beam level, and the reference load weighs as much
+  const now = put('now.json', JSON.stringify(changed));
+  const since = async (against: string) => {
+    const { code, stdout } = await runTinewise(['audit', now, '--json', '--against', against]);
+    const [entry] = JSON.parse(stdout) as { since: unknown }[];
+    return { code, since: entry!.since };
+  };
+
+  it('tells what is new, whether that audit was kept or its site file was', async () => {
+    const { stdout } = await runTinewise(['audit', small, '--json']);
+    const kept = put('kept.txt', stdout);
+    const expected = {
+      fresh: ['bay-overload/R/B', 'out-of-reach/bay-load/'],
+      gone: [],
+      worse: [],
+      better: [],
+    };
+    for (const against of [kept, small]) {
+      expect(await since(against)).toMatchObject({ code: 2, since: expected });
+    }
+    const told = await runTinewise(['audit', now, '--against', kept]);
+    expect(told.stdout).toContain('Since the earlier audit: 2 new, 0 worse, 0 better, 0 gone, ');
+    expect(told.stdout).toContain('    New: Run R, bay B: ');
+  });
+
+  it.each([
+    { against: 'absent.json', files: [small], says: 'a file that can be read was expected' },
+    { against: bad, files: [small], says: 'an earlier --json output or a site file was expected' },
+    { against: small, files: [small, demo], says: 'a site file came with 2 files to audit' },
+  ])('$says', async ({ against, files, says }) => {
+    const { code, stdout, stderr } = await runTinewise(['audit', ...files, '--against', against]);
+    expect({ code, stdout }).toEqual({ code: 1, stdout: '' });
+    expect(stderr).toContain(says);
+  });
+});
+
 describe('what cannot be used is refused before anything is audited', () => {
   it.each([
     { args: [], says: 'Site file: nothing came' },
