@@ -124,8 +124,9 @@ export function benchLoad(at: number, shape: number, grossKg: number): Load {
 
 function benchTruck(at: number, upTo: (n: number) => number): Truck {
   const kind = (['counterbalance', 'reach', 'stacker'] as const)[at % 3]!;
-  const maxLiftMm = [3300, 4800, 6300, 8000, 9000][upTo(5)]!;
-  const nominalKg = 1000 + 50 * upTo(25);
+  const size = upTo(5);
+  const maxLiftMm = [3300, 4800, 6300, 8000, 9000][size]!;
+  const nominalKg = 2000 - 150 * size + 25 * upTo(25); // the higher a truck lifts, the less it lifts: none is best everywhere
   return {
     id: `t${at}`,
     name: 'Truck',

@@ -223,7 +223,7 @@ await wholeSite(2_000, 10, ['loop', 'objects', 'duckdb', 'sqlite', 'sheet']);
 const ten = await wholeSite(10_000, 10, ['loop', 'objects', 'duckdb', 'sqlite']);
 const hundred = await wholeSite(100_000, 20, ['loop', 'objects', 'duckdb', 'sqlite']);
 if (!small) {
-  const few = await wholeSite(1_000_000, 20, []);
+  const few = await wholeSite(1_000_000, 20, ['loop']);
   const million = await wholeSite(1_000_000, 200, ['loop', 'duckdb']);
   const perLocation = (timing: Timing, locations: number) =>
     `${((timing.medianMs * 1e6) / locations).toFixed(1)} ns`;
