@@ -12,7 +12,10 @@ afterAll(() => rmSync(elsewhere, { recursive: true }));
 describe('what cannot be used is refused with exit code 1, on standard error alone', () => {
   it.each([
     { args: [], says: 'Command: nothing came, check or audit or demo was expected.' },
-    { args: ['chek'], says: 'Command: "chek" came, check or audit or demo was expected. Did you mean "check"?' },
+    {
+      args: ['chek'],
+      says: 'Command: "chek" came, check or audit or demo was expected. Did you mean "check"?',
+    },
     { args: ['toString'], says: 'Command: "toString" came' },
     { args: ['demo', 'more'], says: 'Argument: "more" came, nothing more was expected.' },
     { args: ['check'], says: 'Option --load: nothing came' },
