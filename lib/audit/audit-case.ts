@@ -1,13 +1,10 @@
 import { checkLift } from '../check/check-lift.ts';
 import type { Context, LiftAnswer, Step } from '../check/step.ts';
-import { truckFitState } from '../check/truck-fit-state.ts';
-import { answerGrid } from '../grid/answer-grid.ts';
 import { compileSite } from '../grid/compile-site.ts';
 import { type CompiledSite, EMPTY } from '../grid/compiled-site.ts';
-import type { GridAnswer } from '../grid/question.ts';
 import { judgeLevel } from '../grid/rack-side.ts';
-import { type LocationSummary, summariseLocations } from '../grid/summary.ts';
 import { CLEAR, REFUSE, Tally } from '../grid/tally.ts';
+import { answerTakeDown, compileTakeDown, type TakeDownAnswer } from '../grid/whole-site.ts';
 import { grossMass, type Load } from '../model/load.ts';
 import { instantMs } from '../model/quantities.ts';
 import type { RuleId } from '../model/rule-ids.ts';
@@ -32,16 +29,19 @@ export type AuditCase = {
   /** By row of lib/grid. */
   places: readonly Place[];
   stored: readonly StoredLoad[];
-  /** Taking down what stands, whatever the fitness of the trucks; a column for each truck of the site. */
-  fleet: { answer: GridAnswer; summary: LocationSummary };
-  /** The same by the trucks that may be used at the time asked about; null: no time was given. */
-  fit: LocationSummary | null;
+  /** Taking down what stands: by all trucks of the site, whatever their fitness. */
+  fleet: TakeDown;
+  /** The same as they are at the time asked about; null: no time was given. */
+  fit: TakeDown | null;
   /**
    * What stands where the racks' rules alone would not have it placed back, with the steps of those rules: all that
    * they refuse, and of the rest that is not clear what has a declared mass.
    */
   notClear: readonly (StoredLoad & { steps: ReadonlyMap<RuleId, Step> })[];
 };
+
+/** Who can take down what stands, with the time that was asked about. */
+export type TakeDown = TakeDownAnswer & { asOf: string | null };
 
 const TAKE_DOWN: Context = { operation: 'retrieve', asOf: null, operator: null, stock: 'as-is', from: null };
 
@@ -53,8 +53,6 @@ export function openAudit(index: SiteIndex, question: AuditQuestion): AuditCase 
   const asOfMs = question.asOf === null ? null : instantMs(question.asOf);
   if (Number.isNaN(asOfMs)) throw new Error(`asOf is not an ISO 8601 time: ${question.asOf}`);
   const site = compileSite(index);
-  const trucks = index.site.trucks.map(({ id }) => id);
-  const answer = answerGrid(site, { load: { kind: 'stored' }, trucks, context: TAKE_DOWN });
   const places = [...index.places.values()];
   const stored = storedLoads(site, places);
   return {
@@ -64,8 +62,8 @@ export function openAudit(index: SiteIndex, question: AuditQuestion): AuditCase 
     site,
     places,
     stored,
-    fleet: { answer, summary: summariseLocations(answer) },
-    fit: asOfMs === null ? null : summariseLocations(answer, usableColumns(index, asOfMs)),
+    fleet: takeDownAt(site, null),
+    fit: question.asOf === null ? null : takeDownAt(site, question.asOf),
     notClear: notClear(site, stored),
   };
 }
@@ -80,17 +78,9 @@ function storedLoads(site: CompiledSite, places: readonly Place[]): StoredLoad[]
   return stored;
 }
 
-/** Trucks that truck-fit does not stand against: in service, or not known to be where site policy lets that pass. */
-function usableColumns(index: SiteIndex, asOfMs: number): number[] {
-  const mustKnow = index.policy.mustKnow.includes('truck-fit');
-  const columns: number[] = [];
-  for (const [column, truck] of index.site.trucks.entries()) {
-    const { state } = truckFitState(index, truck, asOfMs);
-    const passes = state === 'in service';
-    const unknown = state === 'never checked' || state === 'check too old';
-    if (passes || (unknown && !mustKnow)) columns.push(column);
-  }
-  return columns;
+function takeDownAt(site: CompiledSite, asOf: string | null): TakeDown {
+  const trucks = site.index.site.trucks.map(({ id }) => id);
+  return { ...answerTakeDown(compileTakeDown(site, { trucks, asOf, operator: null })), asOf };
 }
 
 /** Asks the racks' rules of lib/grid of all that stands, and those of lib/check for the working of what they name. */
@@ -156,10 +146,14 @@ export function isDeclared(index: SiteIndex, load: Load): boolean {
   return grossMass(load, palletOf(index, load))?.basis === 'declared';
 }
 
-/** The whole working of taking a stored load down with the truck in a column, whatever its fitness. */
-export function takeDown(audit: AuditCase, { place, load }: StoredLoad, column: number): LiftAnswer {
-  const truck = audit.index.site.trucks[column]!;
-  return checkLift(audit.index, { load, place, truck, context: TAKE_DOWN });
+/** The whole working of taking a stored load down with a truck, at a time or whatever the truck's fitness. */
+export function takeDown(
+  { index }: AuditCase,
+  { place, load }: StoredLoad,
+  truck: Truck,
+  asOf: string | null = null,
+): LiftAnswer {
+  return checkLift(index, { load, place, truck, context: { ...TAKE_DOWN, asOf } });
 }
 
 /** The step that decided an answer. */

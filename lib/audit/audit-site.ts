@@ -15,7 +15,7 @@ import { nearSprinklers } from './sprinklers.ts';
 import { damagedSteelLoaded } from './steel.ts';
 import { stranded } from './stranded.ts';
 import { underSupported } from './support.ts';
-import { countTakeDown, type TakeDownCounts } from './take-down.ts';
+import { countTakeDown, type TakeDownCounts, takersOf } from './take-down.ts';
 import { missingTruckFacts } from './truck-facts.ts';
 import { trucksOutOfService } from './truck-service.ts';
 import { unplaceable } from './unplaceable.ts';
@@ -93,7 +93,7 @@ function countFindings(audit: AuditCase, findings: readonly Finding[]): AuditCou
     locations: audit.places.length,
     trucks: audit.index.site.trucks.length,
     storedLoads: audit.stored.length,
-    takeDown: countTakeDown(audit, audit.fit ?? audit.fleet.summary),
+    takeDown: countTakeDown(takersOf(audit, audit.fit ?? audit.fleet)),
     findings: bySeverity,
     kinds: Object.fromEntries(
       FINDING_KINDS.flatMap((kind) => (byKind.has(kind) ? [[kind, byKind.get(kind)!]] : [])),

@@ -53,10 +53,14 @@ export function thinDeclared(audit: AuditCase): Finding[] {
       if (step.outcome === 'thin') add(load, place.id, step);
     }
   }
-  const { best, bestTruck } = audit.fleet.summary;
+  const { verdict, bestTruck } = audit.fleet;
   for (const one of audit.stored) {
-    if (best[one.at] !== THIN || !isDeclared(audit.index, one.load)) continue;
-    add(one.load, one.place.id, governingStep(takeDown(audit, one, bestTruck[one.at]!)));
+    if (verdict[one.at] !== THIN || !isDeclared(audit.index, one.load)) continue;
+    add(
+      one.load,
+      one.place.id,
+      governingStep(takeDown(audit, one, audit.index.site.trucks[bestTruck[one.at]!]!)),
+    );
   }
   return [...worst].map(([load, { step, locations }]) =>
     makeFinding({

@@ -3,7 +3,7 @@ import { NO_TRUCK } from '../grid/summary.ts';
 import { type AuditCase, governingStep, type StoredLoad, takeDown } from './audit-case.ts';
 import type { Finding } from './finding.ts';
 import { figuresOf, makeFinding, ruleSource, stepFigures, stepSource } from './make-finding.ts';
-import { takers } from './take-down.ts';
+import { type Takers, takersOf } from './take-down.ts';
 
 /**
  * Which stored loads can no truck take down?
@@ -14,18 +14,21 @@ import { takers } from './take-down.ts';
  * `stranded`: one could, but none that may be used at the time asked about: `plan`. Asked only with a time.
  */
 export function stranded(audit: AuditCase): Finding[] {
-  return audit.stored.flatMap((one) => {
-    const byFleet = takers(audit, audit.fleet.summary, one);
-    if (byFleet.kind === 'counted' && byFleet.count === 0) return strandedForFleet(audit, one);
-    if (audit.fit === null) return [];
-    const byFit = takers(audit, audit.fit, one);
-    return byFit.kind === 'counted' && byFit.count === 0 ? untilOneIsFit(audit, one) : [];
+  const byFleet = takersOf(audit, audit.fleet);
+  const byFit = audit.fit === null ? null : takersOf(audit, audit.fit);
+  return audit.stored.flatMap((one, at) => {
+    if (isNone(byFleet[at]!)) return strandedForFleet(audit, one);
+    return byFit !== null && isNone(byFit[at]!) ? untilOneIsFit(audit, one) : [];
   });
+}
+
+function isNone(by: Takers): boolean {
+  return by.kind === 'counted' && by.count === 0;
 }
 
 function strandedForFleet(audit: AuditCase, one: StoredLoad): Finding {
   const subject = { of: 'stored-load', location: one.place.id, load: one.load.id } as const;
-  const column = audit.fleet.summary.bestTruck[one.at]!;
+  const column = audit.fleet.bestTruck[one.at]!;
   if (column === NO_TRUCK) {
     return makeFinding({
       kind: 'stranded-for-fleet',
@@ -36,7 +39,7 @@ function strandedForFleet(audit: AuditCase, one: StoredLoad): Finding {
       advice: 'bring-in-a-truck',
     });
   }
-  const answer = takeDown(audit, one, column);
+  const answer = takeDown(audit, one, audit.index.site.trucks[column]!);
   const step = governingStep(answer);
   const beyond = answer.verdict === 'refuse' || answer.steps.some(isBeyondPlate);
   return makeFinding({
@@ -63,6 +66,6 @@ function untilOneIsFit(audit: AuditCase, one: StoredLoad): Finding {
     figures: figuresOf(1, 0, 'trucks'),
     source: ruleSource('truck-fit'),
     advice: 'return-a-truck-to-service',
-    truck: audit.index.site.trucks[audit.fleet.summary.bestTruck[one.at]!]!.id,
+    truck: audit.index.site.trucks[audit.fleet.bestTruck[one.at]!]!.id,
   });
 }
