@@ -80,9 +80,14 @@ test('a load that is not there is not found', async ({ page }) => {
 });
 
 test('has no serious fault for people who hear or tab it, and fits a phone', async ({ page }) => {
-  for (const path of ['/loads', '/loads/TILE-004', '/loads/ODD-12']) {
+  for (const [path, heading] of [
+    ['/loads', 'Loads'],
+    ['/loads/TILE-004', 'TILE-004'],
+    ['/loads/ODD-12', 'ODD-12'],
+  ] as const) {
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.goto(path);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(heading);
     expect(await seriousFaults(page), path).toEqual([]);
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await overflowPx(page), path).toBeLessThanOrEqual(0);

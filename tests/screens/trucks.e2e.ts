@@ -68,9 +68,14 @@ test('the list is sorted and a truck opened with the keyboard alone', async ({ p
 });
 
 test('has no serious fault for people who hear or tab it, and fits a phone', async ({ page }) => {
-  for (const path of ['/trucks', '/trucks/CB-2', '/trucks/RT-3']) {
+  for (const [path, heading] of [
+    ['/trucks', 'Trucks'],
+    ['/trucks/CB-2', 'CB-2'],
+    ['/trucks/RT-3', 'RT-3'],
+  ] as const) {
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.goto(path);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(heading);
     expect(await seriousFaults(page), path).toEqual([]);
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await overflowPx(page), path).toBeLessThanOrEqual(0);

@@ -120,6 +120,7 @@ test('has no serious fault for people who hear or tab it, fits a phone, and its 
   for (const path of ['/which-truck', asked]) {
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.goto(path);
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Which truck?');
     expect(await seriousFaults(page), path).toEqual([]);
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await overflowPx(page), path).toBeLessThanOrEqual(0);

@@ -95,6 +95,7 @@ test('shows pounds and inches where they were chosen', async ({ page }) => {
 
 test('has no serious fault for people who hear or tab it, and fits a phone', async ({ page }) => {
   await page.goto(LIFT);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('A1-L-02-2-2 with CB-2');
   expect(await seriousFaults(page)).toEqual([]);
   await page.setViewportSize({ width: 390, height: 844 });
   expect(await overflowPx(page)).toBeLessThanOrEqual(0);
