@@ -3,7 +3,8 @@ import { stepUse } from '../check/step-use.ts';
 import { UNKNOWN_KG } from '../grid/load-columns.ts';
 import { THIN } from '../grid/tally.ts';
 import type { Load } from '../model/load.ts';
-import { type AuditCase, governingStep, isDeclared, takeDown } from './audit-case.ts';
+import { type AuditCase, governingStep, takeDown } from './audit-case.ts';
+import { isDeclared } from './back-in-place.ts';
 import type { Finding } from './finding.ts';
 import { figuresOf, makeFinding, ruleSource, stepFigures } from './make-finding.ts';
 

@@ -1,6 +1,7 @@
 import type { Step } from '../check/step.ts';
 import { NO_TRUCK } from '../grid/summary.ts';
-import { type AuditCase, governingStep, type StoredLoad, takeDown } from './audit-case.ts';
+import { type AuditCase, governingStep, takeDown } from './audit-case.ts';
+import type { StoredLoad } from './back-in-place.ts';
 import type { Finding } from './finding.ts';
 import { figuresOf, makeFinding, ruleSource, stepFigures, stepSource } from './make-finding.ts';
 import { type Takers, takersOf } from './take-down.ts';

@@ -1,5 +1,6 @@
 import { UNKNOWN_KG } from '../grid/load-columns.ts';
-import { type AuditCase, type StoredLoad, type TakeDown, takeDown } from './audit-case.ts';
+import { type AuditCase, type TakeDown, takeDown } from './audit-case.ts';
+import type { StoredLoad } from './back-in-place.ts';
 
 /** How many trucks can take a load down; or that it must be weighed before this can be said. */
 export type Takers = { kind: 'counted'; count: number } | { kind: 'once-weighed' };
