@@ -7,6 +7,8 @@ const HELP = `tinewise - which lift trucks can reach and lift which rack locatio
   tinewise check SITE.json --load ID [options]   judge one load at every location with every truck
   tinewise audit FILE... [options]               find what to act on in one or many site files
   tinewise demo                                  write the demo depot as a site file
+  tinewise backup FILE [--force]                 copy the database to a file while the server runs
+  tinewise restore FILE                          put a backup in the place of the database
   tinewise COMMAND --help                        what a command takes
   tinewise --help | --version
 
@@ -20,6 +22,8 @@ const COMMANDS: Record<string, () => Promise<Command>> = {
   check: async () => answering((await import('./commands/check.ts')).check),
   audit: async () => (await import('./commands/audit.ts')).audit,
   demo: async () => answering((await import('./commands/demo.ts')).demo),
+  backup: async () => answering((await import('./commands/backup.ts')).backup),
+  restore: async () => answering((await import('./commands/restore.ts')).restore),
 };
 
 /** A command that either answers or throws what stood against it. */

@@ -77,7 +77,7 @@ function contentsOf(site: Site): Record<string, string | number> {
 }
 
 /** What an import takes away, in numbers; null when there is nothing yet. */
-function contentsNow(db: Database): Record<string, string | number> | null {
+export function contentsNow(db: Database): Record<string, string | number> | null {
   const name = db.select({ name: siteTable.name }).from(siteTable).all()[0]?.name;
   if (name === undefined) return null;
   const counts = SITE_LISTS.map((list) => [list, db.select({ n: count() }).from(TABLES[list]).all()[0]!.n]);
