@@ -1,6 +1,8 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import type { SiteChanges } from '@/app/api/site/changes/route.ts';
+import { applyToIndex } from '@/lib/model/apply-to-index.ts';
 import type { Site } from '@/lib/model/site.ts';
 import { indexSite, type SiteIndex } from '@/lib/model/site-index.ts';
 
@@ -31,7 +33,7 @@ export function useSite(revision: number): SiteState {
 
 function fetchSite(revision: number): Promise<Held> {
   if (held?.revision !== revision) {
-    const site = readSite();
+    const site = readSite(held?.site ?? null, revision);
     held = { revision, site };
     site.catch(() => {
       held = null; // so that the next screen tries again
@@ -40,9 +42,27 @@ function fetchSite(revision: number): Promise<Held> {
   return held.site;
 }
 
-async function readSite(): Promise<Held> {
-  const response = await fetch('/api/site');
-  if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  const { revision, site } = (await response.json()) as { revision: number; site: Site };
+/** What is held with the changes since put in; fetched whole where nothing is held or too much has changed. */
+async function readSite(before: Promise<Held> | null, revision: number): Promise<Held> {
+  const former = await before?.catch(() => null);
+  const renewed = former ? await withChanges(former) : null;
+  if (renewed !== null) return renewed;
+  const fetched = await fetchWhole();
+  return fetched.revision === revision ? fetched : ((await withChanges(fetched)) ?? fetchWhole());
+}
+
+async function fetchWhole(): Promise<Held> {
+  const { revision, site } = await fetchJson<{ revision: number; site: Site }>('/api/site');
   return { revision, index: indexSite(site) };
+}
+
+async function withChanges(former: Held): Promise<Held | null> {
+  const { revision, changes } = await fetchJson<SiteChanges>(`/api/site/changes?since=${former.revision}`);
+  return changes === null ? null : { revision, index: applyToIndex(former.index, changes) };
+}
+
+async function fetchJson<T>(address: string): Promise<T> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`the server answered ${response.status}`);
+  return (await response.json()) as T;
 }

@@ -1,21 +1,19 @@
-import { createHash } from 'node:crypto';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
-import { siteSnapshot } from '@/lib/store/server-database.ts';
+import { siteText } from '@/app/api/site/site-text.ts';
+import { serverDatabase, siteSnapshot } from '@/lib/store/server-database.ts';
 
-let held: { revision: number; body: string; tag: string } | null = null;
-
-/** The site's facts as JSON, for the browser to judge on: `{revision, site}`, unchanged (304) while its tag holds. */
+/**
+ * The site's facts as JSON, for the browser to judge on: `{revision, site}`, unchanged (304) while its tag holds. It may
+ * be some changes old: /api/site/changes has what came after, so that one change does not send everything anew.
+ */
 export async function GET(request: Request): Promise<Response> {
   await requirePermission('read');
   const snapshot = await siteSnapshot();
   if (snapshot === null) return Response.json({ missing: 'site' }, { status: 404 });
-  if (held?.revision !== snapshot.revision) {
-    const body = JSON.stringify({ revision: snapshot.revision, site: snapshot.site });
-    // the revision alone would take two databases for one, when the folder behind the server is exchanged
-    const hash = createHash('sha256').update(body).digest('base64url').slice(0, 16);
-    held = { revision: snapshot.revision, body, tag: `"${snapshot.revision}-${hash}"` };
-  }
-  const headers = { etag: held.tag, 'cache-control': 'private, no-cache' };
-  if (request.headers.get('if-none-match') === held.tag) return new Response(null, { status: 304, headers });
-  return new Response(held.body, { headers: { ...headers, 'content-type': 'application/json' } });
+  const { tag, zipped } = await siteText(serverDatabase(), snapshot);
+  const headers = { etag: tag, 'cache-control': 'private, no-cache' };
+  if (request.headers.get('if-none-match') === tag) return new Response(null, { status: 304, headers });
+  return new Response(zipped, {
+    headers: { ...headers, 'content-type': 'application/json', 'content-encoding': 'gzip' },
+  });
 }

@@ -41,7 +41,7 @@ const port = await freePort('127.0.0.1', Number(process.env.LOAD_PORT ?? 4420), 
 if (port === null) throw new Error('no port is free');
 const server = startNext(['start', '-H', '127.0.0.1', '-p', String(port)], {
   TINEWISE_DATA: folder,
-  HOST: '127.0.0.1',
+  TINEWISE_HOST: '127.0.0.1',
   NODE_ENV: 'production',
 });
 try {
