@@ -56,11 +56,13 @@ function commandNamed(name: string | undefined): Command {
   const names = Object.keys(COMMANDS);
   if (name === undefined) {
     throw new CommandFault([
-      `Command: nothing came, ${names.join(' or ')} was expected.`,
+      `Command: nothing came, one of ${names.join(', ')} was expected.`,
       'See tinewise --help.',
     ]);
   }
-  if (!Object.hasOwn(COMMANDS, name)) throw unknownName('Command', name, names, names.join(' or '));
+  if (!Object.hasOwn(COMMANDS, name)) {
+    throw unknownName('Command', name, names, `one of ${names.join(', ')}`);
+  }
   return async (args) => (await COMMANDS[name]!())(args);
 }
 
