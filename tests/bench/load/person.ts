@@ -91,7 +91,7 @@ export class Person {
 
 /** The hidden field by which a form names its action. */
 function actionOf(html: string): { name: string; value: string } {
-  const name = /name="(\$ACTION_ID_[0-9a-f]+)"/.exec(html)?.[1];
+  const name = /name="(\$ACTION_ID_[0-9a-f]+)"\/><input type="hidden" name="change"/.exec(html)?.[1];
   if (name === undefined) throw new Error('the page has no form for the edit');
   return { name, value: '' };
 }
