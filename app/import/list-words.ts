@@ -39,7 +39,7 @@ export function factLabel(list: ListName, fact: string): string {
 export function valueWords(list: ListName, fact: string, value: FieldValue): string {
   if (value === null || value === undefined) return 'not known';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'number') return `${groupDigits(value)}${unitBehind(factIn(list, fact))}`;
+  if (typeof value === 'number') return `${groupDigits(value)}${unitBehind(factIn(list, fact), fact)}`;
   if (typeof value === 'string') return value === '' ? 'blank' : value;
   if (value.length === 0) return 'none';
   if (typeof value[0] === 'string') return value.join('; ');
@@ -54,9 +54,10 @@ function rowWords(list: ListName, row: Readonly<Record<string, unknown>>): strin
     .join(', ');
 }
 
-function unitBehind(fact: Fact | undefined): string {
-  if (fact?.kind === 'length' || fact?.kind === 'surveyed') return `${THIN_SPACE}mm`;
-  if (fact?.kind === 'mass') return `${THIN_SPACE}kg`;
+/** Facts of the rows of an entry are columns of another list; their names tell their unit. */
+function unitBehind(fact: Fact | undefined, name: string): string {
+  if (name.endsWith('Mm')) return `${THIN_SPACE}mm`;
+  if (name.endsWith('Kg')) return `${THIN_SPACE}kg`;
   return fact?.fixedUnit === undefined ? '' : `${THIN_SPACE}${fact.fixedUnit}`;
 }
 
