@@ -1,7 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 
-const AS_OF = 'asOf=2026-09-14T06:40:00Z';
 const counts = (page: Page) => page.getByRole('list', { name: 'Locations by what they tell' });
 const trouble = (page: Page) => page.getByRole('region', { name: 'Trouble first' });
 
@@ -15,7 +14,7 @@ async function expectAccessible(page: Page) {
 }
 
 test('a planner sees which stored loads no truck can take down, and goes there', async ({ page }) => {
-  await page.goto(`/?${AS_OF}`);
+  await page.goto('/');
   await judged(page);
   // the demo leaves two loads stranded: solid stair treads too heavy for any plate, and slabs too high up
   await expect(trouble(page).getByRole('listitem').filter({ hasText: 'No truck' })).toHaveCount(2);
@@ -27,7 +26,7 @@ test('a planner sees which stored loads no truck can take down, and goes there',
 });
 
 test('putting back shows what is overloaded where it stands', async ({ page }) => {
-  await page.goto(`/?${AS_OF}`);
+  await page.goto('/');
   await judged(page);
   await page.getByRole('button', { name: 'Putting back' }).click();
   await expect(page).toHaveURL(/look=put-back/);
@@ -35,7 +34,7 @@ test('putting back shows what is overloaded where it stands', async ({ page }) =
 });
 
 test('a tap on a cell of a run opens the rack at that place', async ({ page }) => {
-  await page.goto(`/?${AS_OF}`);
+  await page.goto('/');
   await judged(page);
   await page.getByRole('img', { name: /^Run A1-L/ }).click({ position: { x: 3, y: 3 } });
   await expect(page).toHaveURL(/\/racks\?.*location=A1-L-01-/);
@@ -44,17 +43,18 @@ test('a tap on a cell of a run opens the rack at that place', async ({ page }) =
 test('when every walk-round is too old, the screen says why nothing is clear and offers another time', async ({
   page,
 }) => {
-  await page.clock.setFixedTime('2026-09-20T12:00:00Z');
+  // the demo's shift began when its database was made
+  await page.clock.setFixedTime(new Date(Date.now() + 2 * 24 * 3600 * 1000));
   await page.goto('/');
   await judged(page);
   await expect(page.getByText('No truck counts as checked')).toBeVisible();
   await page.getByRole('button', { name: 'Judge as of then' }).click();
-  await expect(page).toHaveURL(/asOf=2026-09-14/);
+  await expect(page).toHaveURL(/asOf=20\d\d-/);
   await expect(page.getByText('No truck counts as checked')).toHaveCount(0);
 });
 
 test('the overview fits a phone and holds no fault that a machine can find', async ({ page }) => {
-  await page.goto(`/?${AS_OF}`);
+  await page.goto('/');
   await judged(page);
   await expectAccessible(page);
   await page.setViewportSize({ width: 390, height: 844 });
