@@ -1,15 +1,16 @@
 import 'server-only';
 import { compileSite } from '@/lib/grid/compile-site.ts';
 import type { CompiledSite } from '@/lib/grid/compiled-site.ts';
+import { renewSite } from '@/lib/grid/renew-site.ts';
 import type { SiteIndex } from '@/lib/model/site-index.ts';
 
-const known = new WeakMap<SiteIndex, CompiledSite>();
+let held: CompiledSite | null = null;
 
-/** The site as columns, compiled once for each snapshot. Only read on the server: edits make a new snapshot. */
+/**
+ * The site as columns, put right after changes where they are few. To be read at once: the next call for another
+ * snapshot writes into the same columns.
+ */
 export function compiledSiteOf(index: SiteIndex): CompiledSite {
-  const before = known.get(index);
-  if (before !== undefined) return before;
-  const site = compileSite(index);
-  known.set(index, site);
-  return site;
+  if (held?.index !== index) held = held === null ? compileSite(index) : renewSite(held, index);
+  return held;
 }

@@ -1,10 +1,10 @@
 import type { SiteIndex } from '@/lib/model/site-index.ts';
 
-const known = new WeakMap<SiteIndex, ReadonlyMap<string, readonly string[]>>();
+const known = new WeakMap<SiteIndex['stockAt'], ReadonlyMap<string, readonly string[]>>();
 
-/** Where does each load stand? Location ids by load id, in the order of the stock; reckoned once for each site index. */
+/** Where does each load stand? Location ids by load id, in the order of the stock; reckoned once while the stock stays as it is. */
 export function standingPlaces(index: SiteIndex): ReadonlyMap<string, readonly string[]> {
-  const before = known.get(index);
+  const before = known.get(index.stockAt);
   if (before !== undefined) return before;
   const places = new Map<string, string[]>();
   for (const [location, load] of index.stockAt) {
@@ -12,6 +12,6 @@ export function standingPlaces(index: SiteIndex): ReadonlyMap<string, readonly s
     if (list === undefined) places.set(load.id, [location]);
     else list.push(location);
   }
-  known.set(index, places);
+  known.set(index.stockAt, places);
   return places;
 }

@@ -12,6 +12,7 @@ import { stepSentence } from '@/lib/words/step.ts';
 import styles from './load.module.css';
 
 const PLACES_SHOWN = 30;
+const TRUCKS_SHOWN = 12;
 
 /** Each place where the load stands, with the trucks that may take it down from there; each leads to the working. */
 export function LoadPlaces({
@@ -93,13 +94,20 @@ function PlaceLine({ answer, time, units }: { answer: TakeDown; time: AskedTime;
               </p>
             ) : (
               <ul className={styles.able} aria-label={`Trucks that may take it down from ${answer.location}`}>
-                {answer.able.map((truck) => (
+                {answer.able.slice(0, TRUCKS_SHOWN).map((truck) => (
                   <li key={truck}>
                     <Link href={workingHref({ ...query, truck })} prefetch={false}>
                       {truck}
                     </Link>
                   </li>
                 ))}
+                {answer.able.length > TRUCKS_SHOWN ? (
+                  <li>
+                    <Link href={workingHref(query)} prefetch={false}>
+                      and {answer.able.length - TRUCKS_SHOWN} more
+                    </Link>
+                  </li>
+                ) : null}
               </ul>
             )}
           </div>
