@@ -16,6 +16,8 @@ export function applyChange(site: Site, change: FactChange): Site {
       const policy = after === null ? own : { ...own, [subject]: after };
       return { ...site, site: { ...site.site, policy } };
     }
+    case 'plate-photo':
+      return site; // kept beside the site, no part of it
     case 'check':
       return { ...site, checks: [...site.checks, after as Check] };
     case 'stock': {

@@ -1,4 +1,4 @@
-/** What may be changed. A `subject` is the id within the noun: of stock the location, of policy the key, of checks the truck. */
+/** What may be changed. A `subject` is the id within the noun: of stock the location, of policy the key, of checks and plate photos the truck. */
 export const CHANGE_NOUNS = [
   'site',
   'policy',
@@ -8,6 +8,7 @@ export const CHANGE_NOUNS = [
   'run',
   'dock',
   'truck',
+  'plate-photo',
   'operator',
   'load',
   'stock',
@@ -81,4 +82,9 @@ export const UNAVAILABLE = ['disk-full', 'locked', 'read-only', 'damaged', 'disk
 export type Unavailable = (typeof UNAVAILABLE)[number];
 
 /** Why a change is of a kind that cannot be undone at all. */
-export type CannotRevert = 'no-such-change' | 'check-is-kept' | 'was-restored' | 'former-site-not-kept';
+export type CannotRevert =
+  | 'no-such-change'
+  | 'check-is-kept'
+  | 'was-restored'
+  | 'former-site-not-kept'
+  | 'photo-not-kept';

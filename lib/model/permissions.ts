@@ -65,6 +65,7 @@ export const CHANGE_PERMISSION = {
   run: 'change-racks',
   dock: 'change-racks',
   truck: 'change-trucks',
+  'plate-photo': 'change-trucks',
   operator: 'change-operators',
   load: 'change-loads',
   stock: 'move-stock',

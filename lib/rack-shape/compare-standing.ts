@@ -51,8 +51,8 @@ export function compareStanding({ before, after, links }: BeforeAfter): Standing
   const [was, is] = [indexSite(before), indexSite(after)];
   const savedId = new Map(links.locations);
   for (const { location, load } of after.stock) {
-    const then = judge(was, savedId.get(location)!);
-    for (const [rule, now] of judge(is, location).entries()) {
+    const then = judgeStanding(was, savedId.get(location)!);
+    for (const [rule, now] of judgeStanding(is, location).entries()) {
       const old = then[rule]!.outcome;
       const change = rank(now.outcome) - rank(old);
       if (change < 0 && isTrouble(old)) result.better += 1;
@@ -64,7 +64,8 @@ export function compareStanding({ before, after, links }: BeforeAfter): Standing
   return result;
 }
 
-function judge(index: SiteIndex, location: string): Step[] {
+/** Every rule of the racks for the pallet that stands in a location, as if it were placed back there; thin is not marked. */
+export function judgeStanding(index: SiteIndex, location: string): Step[] {
   const place = found(index.places, location, 'location');
   const load = found(index.stockAt, location, 'pallet in');
   const context: Context = { operation: 'place', asOf: null, operator: null, stock: 'as-is', from: location };

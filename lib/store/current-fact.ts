@@ -1,6 +1,7 @@
 import { eq } from 'drizzle-orm';
 import type { ChangeNoun } from '../model/change.ts';
 import type { Database } from './open-database.ts';
+import { readPhotoFact } from './plate-photos.ts';
 import { readOne, type Shelf, type ShelfList, type ShelfNoun } from './save-entry.ts';
 import { stockAt } from './save-stock.ts';
 import { AISLES, DOCKS, FRAME_TYPES, LOADS, OPERATORS, PALLET_TYPES, RUNS, TRUCKS } from './shelves.ts';
@@ -31,6 +32,8 @@ export function readFact(db: Database, noun: Exclude<ChangeNoun, 'check'>, subje
       const row = db.select().from(policyValues).where(eq(policyValues.key, subject)).all()[0];
       return row === undefined ? null : JSON.parse(row.value);
     }
+    case 'plate-photo':
+      return readPhotoFact(db, subject);
     case 'site':
       return db.select({ name: siteTable.name }).from(siteTable).all()[0]?.name ?? null;
     default:

@@ -8,6 +8,7 @@ import { readFact, shelfOf } from './current-fact.ts';
 import { exchangeSite } from './import-site.ts';
 import { isSiteKept, readKeptSite } from './kept-sites.ts';
 import type { Database } from './open-database.ts';
+import { dropPlatePhoto, type PhotoFact, putKeptPhoto } from './plate-photos.ts';
 import { readRevision } from './read-site.ts';
 import type { Actor } from './rows/policy.ts';
 import { dropEntry, putEntry } from './save-entry.ts';
@@ -71,6 +72,11 @@ function revertOne(log: ChangeWriter, change: Change): Reverted {
     case 'policy': {
       const { [subject]: _, ...own } = partToChange(db, []).site.policy as Record<string, unknown>;
       return putPolicy(log, before === null ? own : { ...own, [subject]: before }, null);
+    }
+    case 'plate-photo': {
+      if (before === null) return dropPlatePhoto(log, subject, null);
+      const put = putKeptPhoto(log, subject, (before as PhotoFact).hash);
+      return put ?? { ok: false, refusals: [], cannot: 'photo-not-kept' };
     }
     case 'stock':
       return before === null

@@ -10,6 +10,7 @@ const NOUN_WORDS: Record<ChangeNoun, string> = {
   run: 'run',
   dock: 'dock',
   truck: 'truck',
+  'plate-photo': 'photo of the plate of truck',
   operator: 'operator',
   load: 'load',
   stock: 'location',
@@ -85,6 +86,8 @@ export function cannotRevertSentence(cannot: CannotRevert): string {
       return 'A restored backup is not undone here: the database that it replaced is kept beside it and can be restored.';
     case 'former-site-not-kept':
       return 'The site that stood before is not kept: there was none, or newer imports have taken its place among those kept.';
+    case 'photo-not-kept':
+      return 'The photo is no longer kept: newer ones have taken its place. Take it again.';
   }
 }
 
