@@ -58,7 +58,7 @@ const RULES: Record<RuleId, (lift: LiftCase) => RuleAnswer> = {
  * May this truck place this load in this location, or take it down from there, and why?
  *
  * Runs every rule in the order of RULE_IDS, marks what is thin, decides. Pure: time comes in as context.asOf. Throws
- * on an asOf that is not a time and on an operator who is not one of the site's.
+ * on an asOf that is not a time and on an operator or a context.from that the site does not have.
  */
 export function checkLift(index: SiteIndex, lift: Lift): LiftAnswer {
   const liftCase = makeLiftCase(index, lift);

@@ -35,6 +35,7 @@ export function makeLiftCase(index: SiteIndex, lift: Lift): LiftCase {
   const entryMm = entryHeightMm(pallet);
   const asOfMs = context.asOf === null ? null : instantMs(context.asOf);
   if (Number.isNaN(asOfMs)) throw new Error(`asOf is not an ISO 8601 time: ${context.asOf}`);
+  if (context.from !== null) found(index.places, context.from, 'location');
   return {
     ...lift,
     index,

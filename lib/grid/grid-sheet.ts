@@ -56,7 +56,7 @@ export function openSheet(site: CompiledSite, question: GridQuestion, former?: G
     truckSide: emptyTruckSide(0),
     rackSide: again?.rackSide ?? emptyRackSide(locationCount),
     asked: load === null ? null : { shape: shapeOfLoad(load, index), assessedKg: massColumn(load, index) },
-    from: context.from === null ? NOWHERE : locationRow(site, context.from),
+    from: context.from === null ? NOWHERE : rowComeFrom(site, context.from),
     answer: {
       locationCount,
       truckCount,
@@ -69,6 +69,13 @@ export function openSheet(site: CompiledSite, question: GridQuestion, former?: G
   if (sheet.asked !== null) sheet.answer.assessedKg[0] = sheet.asked.assessedKg;
   findSheetKinds(sheet, 0, locationCount);
   return sheet;
+}
+
+/** The row of the location that the load comes from. Throws on one that the site does not have: a bug of the caller. */
+function rowComeFrom(site: CompiledSite, id: string): number {
+  const row = locationRow(site, id);
+  if (row === NOWHERE) throw new Error(`no location ${id} in this site`);
+  return row;
 }
 
 /** Finds the kinds of lift in a range of locations, and fills the trucks' side of those that are new. */

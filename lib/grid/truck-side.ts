@@ -2,7 +2,7 @@ import { forkArmKg } from '../check/fork-arm.ts';
 import { liftHeightMm } from '../check/lift-case.ts';
 import { mastTopMm } from '../check/mast-top.ts';
 import { plateRating, ratesForwardTilt } from '../check/plate-rating.ts';
-import { stackingAisle } from '../check/stacking-aisle.ts';
+import { certainAisleMm, stackingAisle } from '../check/stacking-aisle.ts';
 import type { Context } from '../check/step.ts';
 import { truckFitState } from '../check/truck-fit-state.ts';
 import { instantMs } from '../model/quantities.ts';
@@ -128,8 +128,9 @@ export function fillTruckSide(
     loadWidthMm: shape.widthMm,
     aisleClearanceMm: policy.aisleClearanceMm,
   });
-  if (aisle.kind === 'known') tally.length(RULE['aisle-turn'], aisle.mm, at.aisleClearMm);
-  else tally.unknown(RULE['aisle-turn']);
+  const aisleMm = certainAisleMm(aisle, at.aisleClearMm);
+  if (aisleMm === null) tally.unknown(RULE['aisle-turn']);
+  else tally.length(RULE['aisle-turn'], aisleMm, at.aisleClearMm);
   const { verticalLoadCentreMm } = truck.plate;
   if (verticalLoadCentreMm !== null) {
     tally.length(RULE['centre-height'], shape.centreHeightMm, verticalLoadCentreMm);

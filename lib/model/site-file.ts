@@ -20,8 +20,8 @@ export function readSiteText(text: string): SiteReading {
 /** Reads a site from a parsed value: the site, or every fault in it, those of the schema and those between facts. */
 export function readSite(raw: unknown): SiteReading {
   const parsed = siteSchema.safeParse(raw);
-  const refusals = parsed.success ? [] : schemaRefusals(raw, parsed.error.issues, knownKeys);
-  refusals.push(...disagreements(raw));
+  const untyped = parsed.success ? [] : schemaRefusals(raw, parsed.error.issues, knownKeys);
+  const refusals = untyped.concat(disagreements(raw)); // not pushed as arguments: a broken list has a million faults
   if (parsed.success && refusals.length === 0) return { ok: true, site: parsed.data };
   return { ok: false, refusals };
 }

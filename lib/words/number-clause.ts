@@ -24,7 +24,7 @@ export function needClause(step: Step, need: string): string {
     case 'aisle-turn':
       return `truck and load need ${need} to turn`;
     case 'centre-height':
-      return `centre of gravity ${need} above the forks`;
+      return `centre of gravity ${need} above the underside of the load`;
     case 'fork-length':
       return `forks of ${need} needed under this load`;
     case 'mast-overhead':
@@ -70,7 +70,7 @@ export function haveClause(step: Step, have: string, units: DisplayUnits): strin
     case 'aisle-turn':
       return `the aisle is ${have} clear`;
     case 'centre-height':
-      return `the plate allows ${have}`;
+      return `the plate allows ${have} above the forks`;
     case 'fork-length':
       return `the forks are ${have} long`;
     case 'mast-overhead':

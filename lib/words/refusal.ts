@@ -27,7 +27,7 @@ export function expectedWords(expected: Expected): string {
         ? 'only known keys'
         : `only known keys (did you mean ${expected.nearest}?)`;
     case 'one-of':
-      return `one of ${expected.values.map((value) => JSON.stringify(value)).join(', ')}`;
+      return `${expected.values.length === 1 ? '' : 'one of '}${expected.values.map((value) => JSON.stringify(value)).join(', ')}`;
     case 'above':
       return `a number above ${expected.limit}`;
     case 'at-least':

@@ -105,4 +105,14 @@ describe('a lift', () => {
     for (const { allowsKg } of answerTo().steps as (Step & { allowsKg?: unknown })[])
       expect(allowsKg).toBeUndefined();
   });
+
+  it.each([
+    { context: { operator: 'nobody' }, told: 'no operator nobody in this site' },
+    { context: { from: 'nowhere' }, told: 'no location nowhere in this site' },
+    { context: { from: '' }, told: 'no location  in this site' },
+    { context: { asOf: 'noon' }, told: 'asOf is not an ISO 8601 time: noon' },
+  ])('is not judged around what the site does not have: $told', ({ context, told }) => {
+    expect(() => answerTo({ context })).toThrow(told);
+    expect(() => answerTo({ context: { stock: 'empty', operation: 'retrieve', ...context } })).toThrow(told);
+  });
 });

@@ -130,3 +130,14 @@ it('reports progress up to the whole', () => {
   );
   expect(heard).toEqual([1]);
 });
+
+describe('a question around what the site does not have', () => {
+  it.each([
+    { context: { from: 'nowhere' }, told: 'no location nowhere in this site' },
+    { context: { operator: 'nobody' }, told: 'no operator nobody in this site' },
+  ])('is not answered: $told', ({ context, told }) => {
+    const site = compileSite(makeIndex());
+    const load = { kind: 'one', load: makeLoad() } as const;
+    expect(() => answerGrid(site, { load, trucks: BOTH, context: makeContext(context) })).toThrow(told);
+  });
+});

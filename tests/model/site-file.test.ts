@@ -235,7 +235,7 @@ describe('a site file is refused', () => {
     {
       why: 'another version',
       at: '$.version',
-      says: /2 came, one of 1/,
+      says: /2 came, 1 was/,
       change: (r: Raw) => set(r, 'version', 2),
     },
     {
@@ -384,6 +384,13 @@ describe('a site file is refused', () => {
     );
     expect(refusals).toHaveLength(400);
     expect(withNearest).toHaveLength(50);
+  });
+
+  it('names every fault of a list in which everything is wrong, however long it is', () => {
+    const refusals = refusalsOf((raw) => {
+      raw.stock = Array.from({ length: 100_000 }, (_, at) => ({ location: `x${at}`, load: `y${at}` }));
+    });
+    expect(refusals).toHaveLength(200_000);
   });
 
   it.each([null, [], 'text', 7, { format: 'tinewise-site' }])(

@@ -9,6 +9,7 @@ import type { Load } from '../../lib/model/load.ts';
 import { MASS_RULES, RULE_IDS, type RuleId } from '../../lib/model/rule-ids.ts';
 import { readSite } from '../../lib/model/site-file.ts';
 import { indexSite, type SiteIndex } from '../../lib/model/site-index.ts';
+import type { Truck } from '../../lib/model/truck.ts';
 import { chance, drawContext, drawLoad, drawSite } from './arbitrary-site.ts';
 
 const SEED = 20260302;
@@ -48,19 +49,24 @@ const seen = {
   causes: new Map<string, number>(),
   governing: new Map<string, number>(),
   equal: 0,
+  /** Loads inside the wheel line in an aisle narrower even than the stated one: a fail by the stated aisle alone. */
+  insideWheelsFail: 0,
 };
 
 function count(map: Map<string, number>, key: string): void {
   map.set(key, (map.get(key) ?? 0) + 1);
 }
 
-function note(answer: LiftAnswer): void {
+function note(answer: LiftAnswer, truck: Truck, load: Load): void {
   seen.triples += 1;
   count(seen.governing, `${answer.verdict} by ${answer.governing}`);
   for (const { rule, outcome, cause, need, have } of answer.steps) {
     count(seen.outcomes, `${rule} ${outcome}`);
     if (cause !== undefined) count(seen.causes, `${rule}: ${cause}`);
     if (typeof need === 'number' && need === have) seen.equal += 1;
+    const straddles = truck.kind === 'reach' || truck.kind === 'stacker';
+    const inside = straddles && truck.turning !== null && load.depthMm <= truck.turning.loadDistanceMm;
+    if (rule === 'aisle-turn' && outcome === 'fail' && inside) seen.insideWheelsFail += 1;
   }
 }
 
@@ -78,7 +84,7 @@ function expectSameAsCheck(index: SiteIndex, question: GridQuestion, answer: Gri
         expect([answer.verdicts[cell], answer.governing[cell]]).toEqual([NO_ANSWER, NO_ANSWER]);
       } else {
         const one = checkLift(index, { load, truck, place, context });
-        note(one);
+        note(one, truck, load);
         const grid = {
           verdict: VERDICTS[answer.verdicts[cell]!],
           governing: RULE_IDS[answer.governing[cell]!],
@@ -126,6 +132,7 @@ it('answers every cell as the one lift check does, for one load and for what sta
 it('compared at least 20 000 triples, at their limits often, with every rule at every outcome it can reach', () => {
   expect(seen.triples).toBeGreaterThanOrEqual(20_000);
   expect(seen.equal).toBeGreaterThan(seen.triples / 10);
+  expect(seen.insideWheelsFail).toBeGreaterThan(0);
   for (const rule of RULE_IDS) {
     for (const outcome of OUTCOMES) {
       const reached = (seen.outcomes.get(`${rule} ${outcome}`) ?? 0) > 0;

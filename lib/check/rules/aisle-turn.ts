@@ -1,14 +1,15 @@
 import type { LiftCase } from '../lift-case.ts';
 import { loadFact, origin, policyFact, truckFact } from '../origins.ts';
 import { compareLengths, type RuleAnswer } from '../rule-answer.ts';
-import { type StackingAisle, stackingAisle } from '../stacking-aisle.ts';
+import { certainAisleMm, type StackingAisle, stackingAisle } from '../stacking-aisle.ts';
 import type { Origin } from '../step.ts';
 
 /**
  * Is the aisle wide enough for the truck to turn square into the face with this load?
  *
  * stackingAisle(truck, load) <= aisle.clearWidthMm; equality passes. Unknown without turning data and without a
- * stated aisle, and when a reach truck's or stacker's load lies inside the wheel line.
+ * stated aisle, and when a reach truck's or stacker's load lies inside the wheel line, unless the aisle is narrower
+ * even than the stated aisle: that fails.
  * Source: VDI 2198 / FEM 4.005 (from memory); see stacking-aisle.ts.
  */
 export function checkAisleTurn(lift: LiftCase): RuleAnswer {
@@ -19,7 +20,7 @@ export function checkAisleTurn(lift: LiftCase): RuleAnswer {
     aisleClearanceMm: policy.aisleClearanceMm,
   });
   return compareLengths('aisle-turn', {
-    need: needed.kind === 'known' ? needed.mm : null,
+    need: certainAisleMm(needed, aisle.clearWidthMm),
     have: aisle.clearWidthMm,
     ...(needed.kind === 'unknown' ? { unknownCause: needed.cause } : {}),
     needFrom: neededFrom(lift, needed),
@@ -33,7 +34,9 @@ function neededFrom(lift: LiftCase, needed: StackingAisle): Origin[] {
     return [truckFact(lift, 'turning', null, null), truckFact(lift, 'statedAisleMm', truck.statedAisleMm)];
   }
   if (needed.kind === 'unknown') {
+    const stated = needed.atLeastMm === null ? [] : [truckFact(lift, 'statedAisleMm', needed.atLeastMm)];
     return [
+      ...stated,
       truckFact(lift, 'turning.loadDistanceMm', truck.turning?.loadDistanceMm ?? null),
       loadFact(lift, 'depthMm', load.depthMm),
     ];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TruckKind } from '../../../lib/model/truck.ts';
 import { makeLoad, makeTruck } from '../../site-builder.ts';
-import { stepOf } from '../judge.ts';
+import { core, stepOf } from '../judge.ts';
 
 function turning(outsideRadiusMm: number, loadDistanceMm: number, insideOffsetMm = 0) {
   return { outsideRadiusMm, loadDistanceMm, insideOffsetMm };
@@ -121,4 +121,21 @@ describe('aisle-turn', () => {
     expect(step.cause).toBe(cause);
     expect(step.outcome).toBe(cause === undefined ? 'pass' : 'unknown');
   });
+
+  it.each([
+    { statedAisleMm: 2599, outcome: 'unknown', need: null, cause: 'load-inside-wheels' },
+    { statedAisleMm: 2600, outcome: 'unknown', need: null, cause: 'load-inside-wheels' },
+    { statedAisleMm: 2601, outcome: 'fail', need: 2601 },
+    { statedAisleMm: null, outcome: 'unknown', need: null, cause: 'load-inside-wheels' },
+  ])(
+    'a load inside the wheel line in an aisle of 2600 mm, $statedAisleMm mm stated as the least: $outcome',
+    ({ statedAisleMm, ...expected }) => {
+      const truck = makeTruck({ kind: 'stacker', turning: turning(1500, 700), statedAisleMm });
+      const load = makeLoad({ depthMm: 600 });
+      expect(core(stepOf('aisle-turn', { site: aisle(2600), truck, load }))).toEqual({
+        have: 2600,
+        ...expected,
+      });
+    },
+  );
 });
