@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import { fetchJson } from '@/app/_parts/fetch-json.ts';
 import type { SiteChanges } from '@/app/api/site/changes/route.ts';
 import { applyToIndex } from '@/lib/model/apply-to-index.ts';
 import type { Site } from '@/lib/model/site.ts';
@@ -59,10 +60,4 @@ async function fetchWhole(): Promise<Held> {
 async function withChanges(former: Held): Promise<Held | null> {
   const { revision, changes } = await fetchJson<SiteChanges>(`/api/site/changes?since=${former.revision}`);
   return changes === null ? null : { revision, index: applyToIndex(former.index, changes) };
-}
-
-async function fetchJson<T>(address: string): Promise<T> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  return (await response.json()) as T;
 }

@@ -1,3 +1,4 @@
+import { fetchJson } from '@/app/_parts/fetch-json.ts';
 import type { SiteChanges } from '@/app/api/site/changes/route.ts';
 import type { ReadyFile } from '@/app/import/import-file.ts';
 import { planDigest } from '@/app/import/plan-digest.ts';
@@ -63,10 +64,4 @@ async function fetchSite(): Promise<{ revision: number; site: Site }> {
   const { revision, changes } = await fetchJson<SiteChanges>(`/api/site/changes?since=${whole.revision}`);
   if (changes === null) throw new Error('the site is being changed in large part just now; try again');
   return { revision, site: changes.reduce(applyChange, whole.site) };
-}
-
-async function fetchJson<T>(address: string): Promise<T> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  return (await response.json()) as T;
 }

@@ -3,7 +3,7 @@ import { siteText } from '@/app/api/site/site-text.ts';
 import { serverDatabase, siteSnapshot } from '@/lib/store/server-database.ts';
 
 /**
- * The site's facts as JSON, for the browser to judge on: `{revision, site}`, unchanged (304) while its tag holds. It may
+ * The site's facts as zipped JSON, for the browser to judge on: `{revision, site}`, unchanged (304) while its tag holds. It may
  * be some changes old: /api/site/changes has what came after, so that one change does not send everything anew.
  */
 export async function GET(request: Request): Promise<Response> {
@@ -13,7 +13,6 @@ export async function GET(request: Request): Promise<Response> {
   const { tag, zipped } = await siteText(serverDatabase(), snapshot);
   const headers = { etag: tag, 'cache-control': 'private, no-cache' };
   if (request.headers.get('if-none-match') === tag) return new Response(null, { status: 304, headers });
-  return new Response(zipped, {
-    headers: { ...headers, 'content-type': 'application/json', 'content-encoding': 'gzip' },
-  });
+  // a content-encoding would be dropped on the way: fetchJson unzips by the type
+  return new Response(zipped, { headers: { ...headers, 'content-type': 'application/gzip' } });
 }
