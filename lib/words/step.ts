@@ -17,7 +17,7 @@ export function stepSentence(step: Step, units: DisplayUnits): string {
     case 'not-applicable':
       return asSentence(['not asked', ...cause].join(': '));
     case 'unknown':
-      return asSentence(['not known', [...knownClauses(step, units), ...cause].join('; ')].join(': '));
+      return asSentence(['not known', [...askedClauses(step, units), ...cause].join('; ')].join(': '));
     case 'pass':
     case 'thin':
     case 'fail':
@@ -27,6 +27,11 @@ export function stepSentence(step: Step, units: DisplayUnits): string {
             [`${knownClauses(step, units).join('; ')}${leftOver(step, units)}`, ...cause].join('; '),
           );
   }
+}
+
+/** Of an unknown step: what it needs and has, as far as it is known; of a yes/no rule the cause says all there is. */
+function askedClauses(step: Step, units: DisplayUnits): string[] {
+  return step.unit === 'state' ? [] : knownClauses(step, units);
 }
 
 /** What the step needs and has, as far as it is known. */

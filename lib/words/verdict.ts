@@ -24,9 +24,9 @@ export function verdictWord(verdict: Verdict): string {
 export function verdictMeaning(verdict: Verdict): string {
   switch (verdict) {
     case 'clear':
-      return 'Every rule that applies is met.';
+      return 'No rule is broken, and nothing that must be known is missing.';
     case 'thin':
-      return 'Every rule that applies is met, but a mass is close to its limit.';
+      return 'No rule is broken and nothing that must be known is missing, but a mass is close to its limit.';
     case 'unproven':
       return 'A fact that must be known is missing, so nothing is granted.';
     case 'refuse':

@@ -6,6 +6,7 @@ import { answerSentence, mostSentence } from '../../lib/words/answer.ts';
 import { originSentence } from '../../lib/words/origin.ts';
 import { ruleQuestion, ruleTitle } from '../../lib/words/rule.ts';
 import { stepSentence } from '../../lib/words/step.ts';
+import { verdictMeaning } from '../../lib/words/verdict.ts';
 import { stepOf } from '../check/judge.ts';
 import { makeBay, makeLoad, makeRun, makeTruck } from '../site-builder.ts';
 import { everyAnswer, everyStep } from './every-step.ts';
@@ -137,6 +138,29 @@ describe('the sentences of the steps', () => {
 describe('a sentence', () => {
   const said = (...ask: Parameters<typeof stepOf>) =>
     stepSentence(stepOf(...ask), 'metric').replaceAll(THIN_SPACE, ' ');
+
+  it('about a truck that is not known to be fit says why, once', () => {
+    const asked = { context: { asOf: '2026-03-02T06:30:00Z' } };
+    expect(said('truck-fit', { ...asked, site: { checks: [] } })).toBe(
+      'Not known: no check on record at or before this time.',
+    );
+  });
+
+  it('holds the height of the centre of gravity against the plate by what each is measured from', () => {
+    const truck = makeTruck();
+    const plate = { ...truck.plate, verticalLoadCentreMm: 500 };
+    const load = makeLoad({ centreHeightMm: 600 });
+    expect(said('centre-height', { truck: { ...truck, plate }, load })).toBe(
+      'Centre of gravity 600 mm above the underside of the load; the plate allows 500 mm above the forks: 100 mm too much.',
+    );
+  });
+
+  it('does not call a lift clear because every rule is met: some may be unknown and need not be known', () => {
+    for (const verdict of ['clear', 'thin'] as const) {
+      expect(verdictMeaning(verdict)).toMatch(/^No rule is broken/);
+      expect(verdictMeaning(verdict)).not.toMatch(/every rule|all rules/i);
+    }
+  });
 
   it('states mass, plate line and what is missing', () => {
     expect(said('plate-capacity', { load: makeLoad({ grossKg: 2400 }) })).toBe(
