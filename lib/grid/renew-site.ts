@@ -1,7 +1,11 @@
+import type { StockRow } from '../model/site.ts';
 import type { SiteIndex } from '../model/site-index.ts';
 import { compileSite, sumBay } from './compile-site.ts';
 import { type CompiledSite, EMPTY } from './compiled-site.ts';
-import { loadRowFinder, writeLoad } from './load-columns.ts';
+import { writeLoad } from './load-columns.ts';
+
+/** Beyond this many rows of stock a site is compiled anew as fast. */
+const MOST_MOVED = 1000;
 
 /**
  * The columns of `index`, given those of the site before some changes: put right where racks, types and policy are the
@@ -23,8 +27,16 @@ export function renewSite(former: CompiledSite, index: SiteIndex): CompiledSite 
       changed.add(row);
     }
   }
-  if (stock === stockBefore && changed.size === 0) return site;
-  for (const bay of standAnew(site, changed)) sumBay(site, bay);
+  const moved = movedLocations(stockBefore, stock);
+  if (moved.size > MOST_MOVED) return compileSite(index);
+  const bays = baysOfLoads(site, changed);
+  for (const location of moved) {
+    const at = rowOfPlace(index, location);
+    const load = index.stockAt.get(location);
+    site.standing[at] = load === undefined ? EMPTY : loads.indexOf(load);
+    bays.add(site.bayOf[site.levelOf[at]!]!);
+  }
+  for (const bay of bays) sumBay(site, bay);
   return site;
 }
 
@@ -39,18 +51,35 @@ function hasSameRacks(before: SiteIndex, after: SiteIndex): boolean {
   );
 }
 
-/** Writes what stands where, and gives the bays in which something else stands or weighs than before. */
-function standAnew(site: CompiledSite, changed: ReadonlySet<number>): Set<number> {
-  const { stockAt, places } = site.index;
-  const rowOf = loadRowFinder(site.index);
+/** The bays in which a load of these rows stands. */
+function baysOfLoads(site: CompiledSite, rows: ReadonlySet<number>): Set<number> {
   const bays = new Set<number>();
-  let location = 0;
-  for (const id of places.keys()) {
-    const load = stockAt.get(id);
-    const row = load === undefined ? EMPTY : rowOf(load);
-    if (row !== site.standing[location] || changed.has(row)) bays.add(site.bayOf[site.levelOf[location]!]!);
-    site.standing[location] = row;
-    location += 1;
+  if (rows.size === 0) return bays;
+  for (const [location, row] of site.standing.entries()) {
+    if (rows.has(row)) bays.add(site.bayOf[site.levelOf[location]!]!);
   }
   return bays;
+}
+
+/** The locations of all rows between the first and the last that differ: those of an edit, where there was one. */
+function movedLocations(before: readonly StockRow[], after: readonly StockRow[]): Set<string> {
+  let start = 0;
+  while (start < before.length && before[start] === after[start]) start += 1;
+  let ends = 0;
+  const most = Math.min(before.length, after.length) - start;
+  while (ends < most && before.at(-1 - ends) === after.at(-1 - ends)) ends += 1;
+  const rows = [...before.slice(start, before.length - ends), ...after.slice(start, after.length - ends)];
+  return new Set(rows.map(({ location }) => location));
+}
+
+const rowsOfPlaces = new WeakMap<SiteIndex['places'], Map<string, number>>();
+
+/** The row of a location; the table of all is made once while the racks stay as they are. */
+function rowOfPlace({ places }: SiteIndex, location: string): number {
+  let rows = rowsOfPlaces.get(places);
+  if (rows === undefined) {
+    rows = new Map([...places.keys()].map((id, row) => [id, row]));
+    rowsOfPlaces.set(places, rows);
+  }
+  return rows.get(location)!;
 }

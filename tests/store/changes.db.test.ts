@@ -306,6 +306,9 @@ describe('a snapshot that is renewed change by change', () => {
           });
           expect([...next.index.places]).toEqual([...index.places]);
           expect([...next.index.stockAt]).toEqual([...index.stockAt]);
+          expect([...index.places.keys()].map((id) => next.index.stockAt.get(id))).toEqual(
+            [...index.places.keys()].map((id) => index.stockAt.get(id)),
+          );
           expect(held.site).toEqual(frozen);
           held = next;
         }

@@ -115,7 +115,7 @@ async function measurePeople(): Promise<void> {
   first.leave();
 
   for (const [name, seconds, thinks] of [
-    [`${PEOPLE} people who think 0.5 to 1.5 s between two requests, ${PEOPLE_S} s`, PEOPLE_S, true],
+    [`${PEOPLE} people who read 1 to 3 s between two requests, ${PEOPLE_S} s`, PEOPLE_S, true],
     [`${PEOPLE} people without a thought between, ${RUSH_S} s`, RUSH_S, false],
   ] as const) {
     const samples: Sample[] = [];
@@ -131,14 +131,14 @@ async function work(at: number, end: number, thinks: boolean, samples: Sample[])
   const person = new Person(port!, own.change, samples);
   await person.signIn(own.role);
   const reads = readsOf(site);
-  if (thinks) await sleep(random() * 1000);
+  if (thinks) await sleep(random() * 3000);
   for (let n = 0; performance.now() < end && samples.length < MOST_REQUESTS; n += 1) {
     if (n % 5 === 4) own.change = await person.edit();
     else {
       const { what, path } = reads[Math.floor(random() * reads.length)]!;
       await person.read(what, path(random()));
     }
-    if (thinks) await sleep(500 + random() * 1000);
+    if (thinks) await sleep(1000 + random() * 2000);
   }
   person.leave();
 }
