@@ -15,3 +15,10 @@ export function standingPlaces(index: SiteIndex): ReadonlyMap<string, readonly s
   known.set(index.stockAt, places);
   return places;
 }
+
+/** The same for a few loads only: a look through the stock, without a table of all. */
+export function standingPlacesOf(index: SiteIndex, loads: readonly string[]): Map<string, string[]> {
+  const places = new Map<string, string[]>(loads.map((id) => [id, []]));
+  for (const { location, load } of index.site.stock) places.get(load)?.push(location);
+  return places;
+}

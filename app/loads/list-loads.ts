@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { standingPlaces } from '@/app/_parts/standing-places.ts';
+import { standingPlaces, standingPlacesOf } from '@/app/_parts/standing-places.ts';
 import { assessedMassKg, type GrossMass, grossMass, type Load, loadCentreMm } from '@/lib/model/load.ts';
 import { MASS_BASES } from '@/lib/model/policy.ts';
 import type { Refusal } from '@/lib/model/refusal.ts';
@@ -93,21 +93,29 @@ export function writeLoadsAsk(ask: LoadsAsk, change: Partial<LoadsAsk> = {}): st
  * name. What is not known comes last whichever way it is sorted; ties keep the order of ids. A page past the end is the last.
  */
 export function listLoads(index: SiteIndex, ask: LoadsAsk): LoadsPage {
-  const places = standingPlaces(index);
+  const needsAll = ask.standing !== null || ask.sort === 'pallets';
+  const all = needsAll ? standingPlaces(index) : new Map<string, readonly string[]>();
   const words = (ask.find ?? '').toLowerCase().split(/\s+/).filter(Boolean);
   const kept = loadsById(index.site.loads).filter((load) => {
     if (ask.basis !== null && ask.basis !== (grossMass(load, palletOf(index, load))?.basis ?? 'unknown'))
       return false;
-    if (ask.standing !== null && (ask.standing === 'somewhere') !== places.has(load.id)) return false;
+    if (ask.standing !== null && (ask.standing === 'somewhere') !== all.has(load.id)) return false;
     if (words.length === 0) return true;
     const text = textOf(load);
     return words.every((word) => text.includes(word));
   });
-  const sorted = sortLoads(index, kept, ask, places);
+  const sorted = sortLoads(index, kept, ask, all);
   const pages = Math.max(1, Math.ceil(sorted.length / LOADS_ON_A_PAGE));
   const page = Math.min(ask.page, pages);
+  const shown = sorted.slice((page - 1) * LOADS_ON_A_PAGE, page * LOADS_ON_A_PAGE);
+  const places = needsAll
+    ? all
+    : standingPlacesOf(
+        index,
+        shown.map(({ id }) => id),
+      );
   return {
-    rows: sorted.slice((page - 1) * LOADS_ON_A_PAGE, page * LOADS_ON_A_PAGE).map((load) => {
+    rows: shown.map((load) => {
       const pallet = palletOf(index, load);
       return {
         load,

@@ -11,7 +11,9 @@ import { ruleTitle } from '@/lib/words/rule.ts';
 import { stepSentence } from '@/lib/words/step.ts';
 import styles from './load.module.css';
 
-const PLACES_SHOWN = 30;
+const MOST_PLACES = 30;
+/** Each place is asked of each truck: with many trucks fewer places are judged, so that the page does not keep others waiting. */
+const MOST_LIFTS = 600;
 const TRUCKS_SHOWN = 12;
 
 /** Each place where the load stands, with the trucks that may take it down from there; each leads to the working. */
@@ -32,14 +34,15 @@ export function LoadPlaces({
 }) {
   if (places.length === 0) return <p className="sheet">It stands nowhere in the racks.</p>;
   const { asOf } = contextOf({ ...PLAIN_LIFT_QUERY, time }, nowIso);
-  const answers = places.slice(0, PLACES_SHOWN).map((location) => takeDownAt(index, load, location, asOf));
+  const shown = Math.min(MOST_PLACES, Math.max(3, Math.floor(MOST_LIFTS / (index.site.trucks.length || 1))));
+  const answers = places.slice(0, shown).map((location) => takeDownAt(index, load, location, asOf));
   return (
     <>
       <div className="row">
         <p className="soft">
           {counted(places.length, 'pallet')},{' '}
           {asOf === null ? 'checks, holds and expiry dates not judged' : `judged as of ${instantWords(asOf)}`}
-          .{places.length > PLACES_SHOWN ? ` The first ${PLACES_SHOWN} are shown.` : ''}
+          .{places.length > shown ? ` The first ${shown} are shown.` : ''}
         </p>
         <Link
           href={`${loadHref(load.id)}${asOf === null ? '' : '?asOf=not-judged'}#places-heading`}

@@ -9,7 +9,7 @@ import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { idOfRoute } from '@/app/_parts/screen-links.ts';
-import { standingPlaces } from '@/app/_parts/standing-places.ts';
+import { standingPlacesOf } from '@/app/_parts/standing-places.ts';
 import { LoadFacts } from '@/app/loads/[id]/load-facts.tsx';
 import { LoadPlaces } from '@/app/loads/[id]/load-places.tsx';
 import { palletOf } from '@/lib/model/site-index.ts';
@@ -36,7 +36,7 @@ export default async function LoadPage({ params, searchParams }: Params) {
   if (load === undefined) notFound();
   const pallet = palletOf(index, load);
   const { query, refused } = readLiftQuery({ asOf: raw.asOf });
-  const places = standingPlaces(index).get(load.id) ?? [];
+  const places = standingPlacesOf(index, [load.id]).get(load.id) ?? [];
   return (
     <div className={styles.page}>
       <header>
