@@ -10,6 +10,11 @@ export function loadHref(id: string): string {
   return `/loads/${encodeURIComponent(id)}`;
 }
 
+/** The photo of a plate, by its hash. */
+export function photoHref(hash: string): string {
+  return `/api/plate-photos/${hash}`;
+}
+
 /** The whole working of one lift. */
 export function workingHref(query: Partial<LiftQuery>): string {
   return `/working?${writeLiftQuery(query)}`;

@@ -1,4 +1,7 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
+import { SavedLine } from '@/app/_entry/saved-line.tsx';
+import { Allowed } from '@/app/_parts/allowed.tsx';
 import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { NoSite } from '@/app/_parts/no-site.tsx';
@@ -22,6 +25,14 @@ export default async function LoadsPage({ searchParams }: { searchParams: Promis
   return (
     <div className="stack">
       <h1>Loads</h1>
+      <SavedLine raw={raw} />
+      <div className="row no-print">
+        <Allowed what="change-loads">
+          <Link href="/loads/new" className="button">
+            Add a load
+          </Link>
+        </Allowed>
+      </div>
       <LoadsForm key={JSON.stringify(ask)} ask={ask} />
       <AskedRefusals title="Part of the address could not be read and was left out" refused={refused} />
       <LoadsTable page={page} ask={ask} units={units} />

@@ -1,6 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
+import { SavedLine } from '@/app/_entry/saved-line.tsx';
+import { Allowed } from '@/app/_parts/allowed.tsx';
 import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import { type RawQuery, readLiftQuery } from '@/app/_parts/lift-query.ts';
 import { LoadSideView } from '@/app/_parts/load-side-view.tsx';
@@ -8,7 +10,7 @@ import { MassArithmetic } from '@/app/_parts/mass-arithmetic.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
-import { idOfRoute } from '@/app/_parts/screen-links.ts';
+import { idOfRoute, loadHref } from '@/app/_parts/screen-links.ts';
 import { standingPlacesOf } from '@/app/_parts/standing-places.ts';
 import { LoadFacts } from '@/app/loads/[id]/load-facts.tsx';
 import { LoadPlaces } from '@/app/loads/[id]/load-places.tsx';
@@ -51,7 +53,18 @@ export default async function LoadPage({ params, searchParams }: Params) {
             Which truck can place it?
           </Link>
         </div>
+        <div className="row no-print">
+          <Allowed what="change-loads">
+            <Link href={`${loadHref(load.id)}/edit`} className="button">
+              Change it
+            </Link>
+            <Link href={`/loads/new?copy=${encodeURIComponent(load.id)}`} className="button">
+              A new load like it
+            </Link>
+          </Allowed>
+        </div>
       </header>
+      <SavedLine raw={raw} />
       <div className={styles.pair}>
         <div className="stack">
           <section className="sheet stack" aria-labelledby="mass-heading">

@@ -1,36 +1,47 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
+import { SavedLine } from '@/app/_entry/saved-line.tsx';
+import { Allowed } from '@/app/_parts/allowed.tsx';
 import { CautionStrip } from '@/app/_parts/caution-strip.tsx';
 import { compiledSiteOf } from '@/app/_parts/compiled-site-of.ts';
+import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { LoadChart } from '@/app/_parts/load-chart.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { PlateTable } from '@/app/_parts/plate-table.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
-import { idOfRoute } from '@/app/_parts/screen-links.ts';
+import { idOfRoute, truckHref } from '@/app/_parts/screen-links.ts';
+import { PlatePhotoFigure } from '@/app/trucks/[id]/plate-photo-figure.tsx';
 import { servedByRun } from '@/app/trucks/[id]/served-by-run.ts';
 import { ServedTable } from '@/app/trucks/[id]/served-table.tsx';
 import { TruckFacts } from '@/app/trucks/[id]/truck-facts.tsx';
 import { TruckService } from '@/app/trucks/[id]/truck-service.tsx';
 import { plateGaps } from '@/lib/audit/plate-gaps.ts';
-import { siteSnapshot } from '@/lib/store/server-database.ts';
+import { readPlatePhoto } from '@/lib/store/plate-photos.ts';
+import { serverDatabase, siteSnapshot } from '@/lib/store/server-database.ts';
 import { findingWithAdvice } from '@/lib/words/finding.ts';
 import styles from './truck.module.css';
 
-type Params = { params: Promise<{ id: string }> };
+type Params = { params: Promise<{ id: string }>; searchParams: Promise<RawQuery> };
 
 export async function generateMetadata({ params }: Params): Promise<Metadata> {
   return { title: `Truck ${idOfRoute((await params).id)}` };
 }
 
-export default async function TruckPage({ params }: Params) {
+export default async function TruckPage({ params, searchParams }: Params) {
   await requirePermission('read');
-  const [snapshot, { id }, units] = await Promise.all([siteSnapshot(), params, readUnits()]);
+  const [snapshot, { id }, units, raw] = await Promise.all([
+    siteSnapshot(),
+    params,
+    readUnits(),
+    searchParams,
+  ]);
   if (snapshot === null) return <NoSite />;
   const { index } = snapshot;
   const truck = index.trucks.get(idOfRoute(id));
   if (truck === undefined) notFound();
+  const photo = readPlatePhoto(serverDatabase(), truck.id);
   const nowIso = new Date().toISOString();
   return (
     <div className={styles.page}>
@@ -41,7 +52,18 @@ export default async function TruckPage({ params }: Params) {
         <h1>
           {truck.id} <span className="soft">{truck.name}</span>
         </h1>
+        <div className="row no-print">
+          <Allowed what="change-trucks">
+            <Link href={`${truckHref(truck.id)}/edit`} className="button">
+              Change it
+            </Link>
+            <Link href={`/trucks/new?copy=${encodeURIComponent(truck.id)}`} className="button">
+              A new truck like it
+            </Link>
+          </Allowed>
+        </div>
       </header>
+      <SavedLine raw={raw} />
       <CautionStrip
         title="About this plate"
         cautions={plateGaps({ index })
@@ -53,6 +75,7 @@ export default async function TruckPage({ params }: Params) {
           <h2 id="plate-heading">Capacity plate</h2>
           <LoadChart truck={truck} units={units} />
           <PlateTable truck={truck} units={units} />
+          {photo === null ? null : <PlatePhotoFigure photo={photo} />}
           <p className="soft dense">
             A line proves its mass for every lower lift and shorter load centre, and nothing beyond. The plate
             on the truck governs.
