@@ -61,15 +61,20 @@ function baysOfLoads(site: CompiledSite, rows: ReadonlySet<number>): Set<number>
   return bays;
 }
 
-/** The locations of all rows between the first and the last that differ: those of an edit, where there was one. */
+/** The locations of the rows that only one of the two has: a row that was not touched is the same object in both. */
 function movedLocations(before: readonly StockRow[], after: readonly StockRow[]): Set<string> {
   let start = 0;
   while (start < before.length && before[start] === after[start]) start += 1;
   let ends = 0;
   const most = Math.min(before.length, after.length) - start;
   while (ends < most && before.at(-1 - ends) === after.at(-1 - ends)) ends += 1;
-  const rows = [...before.slice(start, before.length - ends), ...after.slice(start, after.length - ends)];
-  return new Set(rows.map(({ location }) => location));
+  const gone = new Set(before.slice(start, before.length - ends));
+  const moved = new Set<string>();
+  for (const row of after.slice(start, after.length - ends)) {
+    if (!gone.delete(row)) moved.add(row.location);
+  }
+  for (const { location } of gone) moved.add(location);
+  return moved;
 }
 
 const rowsOfPlaces = new WeakMap<SiteIndex['places'], Map<string, number>>();

@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { availableParallelism, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { freePort } from '../../../bin/free-port.mjs';
@@ -120,8 +120,13 @@ async function measurePeople(): Promise<void> {
   ] as const) {
     const samples: Sample[] = [];
     const began = performance.now();
+    const usedBefore = processorS();
     await Promise.all(seeded.map((_, at) => work(at, performance.now() + seconds * 1000, thinks, samples)));
     report(name, samples, (performance.now() - began) / 1000);
+    const usedMs = ((processorS() - usedBefore) * 1000) / samples.length;
+    say(
+      `the server used ${usedMs.toFixed(0)} ms of processor time a request; load average of the machine ${loadavg()[0]!.toFixed(1)} on ${availableParallelism()} cores`,
+    );
   }
 }
 
@@ -174,6 +179,16 @@ function row(name: string, samples: readonly Sample[]): number {
   const cells = [at(0.5), at(0.95), at(1)].map((value) => value.toFixed(0).padStart(8));
   say(`${name.padEnd(22)}${String(ms.length).padStart(6)}${cells.join('')}`);
   return at(0.95);
+}
+
+/** Processor time that the server has used so far, s; NaN where the system does not tell (not Linux). */
+function processorS(): number {
+  try {
+    const fields = readFileSync(`/proc/${server.pid}/stat`, 'utf8').split(') ')[1]!.split(' ');
+    return (Number(fields[11]) + Number(fields[12])) / 100;
+  } catch {
+    return Number.NaN;
+  }
 }
 
 /** What the server holds now and at most has held, from the process table; nothing where there is none (not Linux). */
