@@ -16,5 +16,7 @@ export type Judged<Fact> = { fact: Fact | null; faults: FieldFaults };
 
 /** Is this fault nothing but a fact that was not given yet? It is told when saving is tried, not while typing. */
 export function isMissing(fault: FieldFault): boolean {
-  return fault.is === 'refused' && fault.refusal.expected.is === 'present';
+  if (fault.is !== 'refused' || fault.refusal.came !== 'nothing') return false;
+  const { is } = fault.refusal.expected;
+  return is === 'present' || is === 'one-of';
 }

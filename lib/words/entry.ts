@@ -1,4 +1,4 @@
-import type { FieldFault } from '../entry/field-fault.ts';
+import { type FieldFault, isMissing } from '../entry/field-fault.ts';
 import type { LoadConsequences, PlaceTurn } from '../entry/load-consequences.ts';
 import type { MeasureKind } from '../entry/measure.ts';
 import type { PlateAdvice } from '../entry/plate-advice.ts';
@@ -29,7 +29,7 @@ export function fieldFaultSentence(fault: FieldFault): string {
       return 'Needed: capacities are stated beside it.';
     case 'refused': {
       const { came, expected } = fault.refusal;
-      if (expected.is === 'present') return 'Needed.';
+      if (isMissing(fault)) return 'Needed.';
       return `${came} came, ${expectedWords(expected)} was expected.`;
     }
   }
@@ -66,7 +66,7 @@ export function idleHeadingsSentence(count: number): string {
 
 /** What a basis of the mass means. */
 export const BASIS_MEANINGS: Record<MassBasis, string> = {
-  weighed: 'Read off scales: the pallet as it stands, on it what is always on it.',
+  weighed: 'Read off scales, pallet and goods together.',
   calculated: 'Added up elsewhere from known masses: a list of contents, an order.',
   declared: 'Told by somebody, such as a sender; nobody here has weighed it.',
 };

@@ -104,6 +104,7 @@ describe('what was not done', () => {
       'check-is-kept': true,
       'was-restored': true,
       'former-site-not-kept': true,
+      'photo-not-kept': true,
     };
     const said = [
       ...Object.keys(reasons).map((reason) => unavailableSentence(reason as Unavailable)),

@@ -71,12 +71,8 @@ export function PlateEditor({
             name={blockName(block)}
             fault={fault}
             onChange={(changed) => onChange(plate.with(at, changed))}
+            onTakeOut={() => onChange(plate.toSpliced(at, 1))}
           />
-          <div>
-            <button type="button" onClick={() => onChange(plate.toSpliced(at, 1))}>
-              Take this grid out
-            </button>
-          </div>
         </section>
       ))}
       <div>

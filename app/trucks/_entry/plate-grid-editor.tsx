@@ -29,6 +29,7 @@ export function PlateGridEditor({
   name,
   fault,
   onChange,
+  onTakeOut,
 }: {
   block: PlateBlock;
   /** Its place among the grids, by which its fields are called. */
@@ -36,6 +37,7 @@ export function PlateGridEditor({
   name: string;
   fault: FaultOf;
   onChange: (block: PlateBlock) => void;
+  onTakeOut: () => void;
 }) {
   const units = useUnits();
   const id = useId();
@@ -228,6 +230,9 @@ export function PlateGridEditor({
         </button>
         <button type="button" onClick={addColumn}>
           Add a load centre
+        </button>
+        <button type="button" onClick={onTakeOut}>
+          Take this grid out
         </button>
       </div>
     </div>
