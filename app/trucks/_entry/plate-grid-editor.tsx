@@ -182,7 +182,7 @@ export function PlateGridEditor({
                 ))}
                 <td>
                   {block.rows.length > 1 ? (
-                    <button type="button" className={styles.drop} onClick={() => dropRow(at)} tabIndex={-1}>
+                    <button type="button" className={styles.drop} onClick={() => dropRow(at)}>
                       <span aria-hidden="true">×</span>
                       <span className="unseen">Take row {at + 1} out</span>
                     </button>
@@ -198,12 +198,7 @@ export function PlateGridEditor({
                 {block.loadCentres.map((_, column) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
                   <td key={column}>
-                    <button
-                      type="button"
-                      className={styles.drop}
-                      onClick={() => dropColumn(column)}
-                      tabIndex={-1}
-                    >
+                    <button type="button" className={styles.drop} onClick={() => dropColumn(column)}>
                       <span aria-hidden="true">×</span>
                       <span className="unseen">Take column {column + 1} out</span>
                     </button>
