@@ -77,9 +77,13 @@ test('bad input is told at its field, and nothing is lost', async ({ page }) => 
 });
 
 test('two people at one load: the later one starts again or decides', async ({ page, context }) => {
+  await page.goto('/loads/new?copy=TILE-049');
+  await page.getByLabel('Id', { exact: true }).fill('TWO-LOADS');
+  await page.getByRole('button', { name: 'Add the load' }).click();
+  await expect(page).toHaveURL(/\/loads\/TWO-LOADS\?saved=/);
   const other = await context.newPage();
-  await page.goto('/loads/TILE-049/edit');
-  await other.goto('/loads/TILE-049/edit');
+  await page.goto('/loads/TWO-LOADS/edit');
+  await other.goto('/loads/TWO-LOADS/edit');
   await other.getByLabel('Picks a week').fill('77');
   await other.getByRole('button', { name: 'Save the load' }).click();
   await expect(other).toHaveURL(/saved=/);
@@ -91,6 +95,10 @@ test('two people at one load: the later one starts again or decides', async ({ p
   await expect(page.getByLabel('Group')).toHaveValue('my group');
   await page.getByRole('button', { name: 'Save the load' }).click();
   await expect(page).toHaveURL(/saved=/);
+  await page.goto('/loads/TWO-LOADS/edit');
+  await page.getByText('Delete load TWO-LOADS').first().click();
+  await page.getByRole('button', { name: 'Delete load TWO-LOADS' }).click();
+  await expect(page).toHaveURL(/gone=/);
 });
 
 test('has no serious fault for people who hear or tab it, and fits a phone', async ({ page }) => {

@@ -15,6 +15,13 @@ async function addTruck(page: Page, id: string): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toContainText(id);
 }
 
+async function deleteTruck(page: Page, id: string): Promise<void> {
+  await page.goto(`/trucks/${id}/edit`);
+  await page.getByText(`Delete truck ${id}`).first().click();
+  await page.getByRole('button', { name: `Delete truck ${id}` }).click();
+  await expect(page).toHaveURL(/\/trucks\?gone=\d+/);
+}
+
 test('a plate is entered with the keyboard alone, and its chart drawn as it is typed', async ({ page }) => {
   await page.goto('/trucks/new');
   await page.getByLabel('Id', { exact: true }).focus();
@@ -155,18 +162,15 @@ test('figures that are not touched stay as they were to the last bit, whatever t
   };
   const before = await truckOf();
   await page.goto('/trucks/UNITS-1/edit');
-  await page.getByRole('button', { name: /lb/ }).click();
+  await page.getByRole('button', { name: 'Show pounds and inches' }).click();
   const grid = page.getByRole('table', { name: 'Mast vertical, forks' });
   await expect(grid.getByLabel('Load centre, column 1')).toHaveValue('19.685');
   await page.getByLabel('Name', { exact: true }).fill('In pounds');
   await page.getByRole('button', { name: 'Save the truck' }).click();
   await expect(page).toHaveURL(/saved=/);
   expect(await truckOf()).toEqual({ ...before, name: 'In pounds' });
-  await page.getByRole('button', { name: /kg/ }).click();
-  await page.goto('/trucks/UNITS-1/edit');
-  await page.getByText('Delete truck UNITS-1').first().click();
-  await page.getByRole('button', { name: 'Delete truck UNITS-1' }).click();
-  await expect(page).toHaveURL(/\/trucks\?gone=/);
+  await page.getByRole('button', { name: 'Show kilograms and millimetres' }).click();
+  await deleteTruck(page, 'UNITS-1');
 });
 
 test('two people at one truck: the later one decides field by field', async ({ page, context }) => {
@@ -195,10 +199,7 @@ test('two people at one truck: the later one decides field by field', async ({ p
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Named here');
   // and one that is taken away meanwhile
   await page.goto('/trucks/TWO-1/edit');
-  await other.goto('/trucks/TWO-1/edit');
-  await other.getByText('Delete truck TWO-1').first().click();
-  await other.getByRole('button', { name: 'Delete truck TWO-1' }).click();
-  await expect(other).toHaveURL(/gone=/);
+  await deleteTruck(other, 'TWO-1');
   await page.getByLabel('Name', { exact: true }).fill('Still wanted');
   await page.getByRole('button', { name: 'Save the truck' }).click();
   await expect(page.getByText(/has been taken away/)).toBeVisible();
@@ -241,6 +242,7 @@ test('the photo of the plate is judged by its bytes, kept, shown and taken away'
   await expect(page.getByRole('heading', { level: 1 })).toContainText(
     'Photo of the plate of truck PHOTO-1 removed',
   );
+  await deleteTruck(page, 'PHOTO-1');
 });
 
 test('is for those who may: others read who that is, and the server refuses them', async ({
