@@ -1,6 +1,7 @@
 'use client';
 
 import { useId, useState } from 'react';
+import { useFocusFirst } from '@/app/_entry/use-focus-first.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { fieldsToMerge, mergeFacts, type Side, valueAt } from '@/lib/entry/merge-facts.ts';
 import type { Conflict } from '@/lib/model/change.ts';
@@ -39,11 +40,18 @@ export function ConflictPart<Fact extends object>({
 }) {
   const units = useUnits();
   const id = useId();
+  const part = useFocusFirst<HTMLElement>();
   const [chosen, setChosen] = useState<ReadonlyMap<string, Side>>(new Map());
   const who = `${conflict.by}, ${instantWords(conflict.at)}`;
   if (conflict.theirs === null)
     return (
-      <section className={`sheet stack ${styles.conflict}`} role="alert" aria-labelledby={`${id}-h`}>
+      <section
+        className={`sheet stack ${styles.conflict}`}
+        role="alert"
+        ref={part}
+        tabIndex={-1}
+        aria-labelledby={`${id}-h`}
+      >
         <h2 id={`${id}-h`}>
           This {nounWords(conflict.noun)} has been taken away: {who}
         </h2>
@@ -72,7 +80,13 @@ export function ConflictPart<Fact extends object>({
     return found.length > SHOWN ? [...said, `and ${found.length - SHOWN} more`] : said;
   };
   return (
-    <section className={`sheet stack ${styles.conflict}`} role="alert" aria-labelledby={`${id}-h`}>
+    <section
+      className={`sheet stack ${styles.conflict}`}
+      role="alert"
+      ref={part}
+      tabIndex={-1}
+      aria-labelledby={`${id}-h`}
+    >
       <h2 id={`${id}-h`}>
         Somebody else has changed this {nounWords(conflict.noun)} since you opened it: {who}
       </h2>

@@ -186,7 +186,8 @@ test('two people at one truck: the later one decides field by field', async ({ p
   await page.getByLabel('Largest lift').fill('6100');
   await page.getByRole('button', { name: 'Save the truck' }).click();
   const conflict = page.getByRole('alert').filter({ hasText: 'Somebody else has changed this truck' });
-  await expect(conflict).toBeVisible();
+  await expect(conflict).toBeFocused();
+  await expect(conflict.getByRole('heading')).toBeInViewport();
   await expect(conflict.getByRole('button', { name: 'Put these into the form' })).toBeDisabled();
   await expect(conflict.getByText('1 still to be decided')).toBeVisible();
   expect(await seriousFaults(page)).toEqual([]);

@@ -53,7 +53,7 @@ export default async function LoadPage({ params, searchParams }: Params) {
             Which truck can place it?
           </Link>
         </div>
-        <div className="row no-print">
+        <div className={`row no-print ${styles.actions}`}>
           <Allowed what="change-loads">
             <Link href={`${loadHref(load.id)}/edit`} className="button">
               Change it

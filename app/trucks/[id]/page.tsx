@@ -52,7 +52,7 @@ export default async function TruckPage({ params, searchParams }: Params) {
         <h1>
           {truck.id} <span className="soft">{truck.name}</span>
         </h1>
-        <div className="row no-print">
+        <div className={`row no-print ${styles.actions}`}>
           <Allowed what="change-trucks">
             <Link href={`${truckHref(truck.id)}/edit`} className="button">
               Change it

@@ -1,4 +1,7 @@
+'use client';
+
 import styles from '@/app/_entry/entry.module.css';
+import { useFocusFirst } from '@/app/_entry/use-focus-first.ts';
 import type { Conflict } from '@/lib/model/change.ts';
 import { instantWords } from '@/lib/words/plain-words.ts';
 
@@ -12,10 +15,13 @@ export function PhotoConflict({
   onMine: () => void;
   onTheirs: () => void;
 }) {
+  const part = useFocusFirst<HTMLElement>();
   return (
     <section
       className={`sheet stack ${styles.conflict}`}
       role="alert"
+      ref={part}
+      tabIndex={-1}
       aria-labelledby="photo-conflict-heading"
     >
       <h2 id="photo-conflict-heading">
