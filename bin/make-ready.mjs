@@ -14,6 +14,7 @@ const BUILT_FROM = [
   'public',
   'proxy.ts',
   'instrumentation.ts',
+  'instrumentation-client.ts',
   'next.config.mjs',
   'tsconfig.json',
   'package-lock.json',
