@@ -17,7 +17,7 @@ export async function POST(request: Request): Promise<Response> {
   const person = await requirePermission('import-lists');
   if (!isFromOwnPage(request.headers))
     return answer({ state: 'refused', message: 'This did not come from a page of this site.' });
-  const form = await request.formData();
+  const form = await formOf(request);
   const asked = askedImportSchema.safeParse(jsonOrNull(form.get('asked')));
   const files = form.getAll('file').filter((file) => file instanceof File);
   if (!asked.success || files.length !== asked.data.files.length) {
@@ -38,6 +38,15 @@ export async function POST(request: Request): Promise<Response> {
 
 function answer(body: ImportAnswer): Response {
   return Response.json(body, { status: STATUS[body.state], headers: { 'cache-control': 'no-store' } });
+}
+
+/** An empty one where what was sent is no form. */
+async function formOf(request: Request): Promise<FormData> {
+  try {
+    return await request.formData();
+  } catch {
+    return new FormData();
+  }
 }
 
 function jsonOrNull(text: FormDataEntryValue | null): unknown {
