@@ -69,7 +69,7 @@ export function grossMass(load: Load, pallet: PalletType | null): GrossMass | nu
  * What mass is the lift judged by? kg, or null when the gross mass is not known.
  *
  * gross x (100 + massAllowancePercent[basis]) / 100: multiplied before it is divided, so that a whole number of
- * kilograms and of percent gives an exact product (1000 x 1.1 in binary is 1100.0000000000002). Without an allowance the
+ * kilograms and of percent gives an exact product (700 x 1.1 in binary is 770.0000000000001). Without an allowance the
  * gross mass itself: x 100 / 100 would raise some masses by one bit and refuse a load that is exactly at its limit.
  */
 export function assessedMassKg(load: Load, pallet: PalletType | null, policy: Policy): number | null {

@@ -13,6 +13,7 @@ export type Expected =
   | { is: 'size-or-none' }
   | { is: 'time' }
   | { is: 'text'; rule: string }
+  | { is: 'once' }
   | { is: 'unique'; firstAt: string }
   | { is: 'id-in'; list: string; nearest: string | null }
   | { is: 'frames-for-bays'; bays: number }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { disagreements } from './facts-agree.ts';
 import type { Refusal } from './refusal.ts';
+import { repeatedKeys } from './repeated-keys.ts';
 import { type KnownKeys, schemaRefusals } from './schema-refusals.ts';
 import { type Site, siteSchema } from './site.ts';
 
@@ -8,13 +9,17 @@ export type SiteReading = { ok: true; site: Site } | { ok: false; refusals: Refu
 
 /** Reads the text of a site file (JSON, `format: "tinewise-site"`, `version: 1`): the site, or every fault in it. */
 export function readSiteText(text: string): SiteReading {
+  const json = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
   let raw: unknown;
   try {
-    raw = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
+    raw = JSON.parse(json);
   } catch (error) {
     return { ok: false, refusals: [{ path: '$', came: (error as Error).message, expected: { is: 'json' } }] };
   }
-  return readSite(raw);
+  const reading = readSite(raw);
+  const repeated = repeatedKeys(json);
+  if (repeated.length === 0) return reading;
+  return { ok: false, refusals: repeated.concat(reading.ok ? [] : reading.refusals) };
 }
 
 /** Reads a site from a parsed value: the site, or every fault in it, those of the schema and those between facts. */

@@ -46,6 +46,8 @@ export function expectedWords(expected: Expected): string {
       return 'a time in UTC such as "2026-03-02T06:30:00Z" or a date such as "2026-03-02"';
     case 'text':
       return expected.rule;
+    case 'once':
+      return 'one value for each key';
     case 'unique':
       return `an id that is not used yet (it stands at ${expected.firstAt} already)`;
     case 'id-in':

@@ -61,7 +61,9 @@ function shown(step: Step, value: Step['need'], units: DisplayUnits, lean: Lean)
 function leftOver({ need, have, unit }: Step, units: DisplayUnits): string {
   if (typeof need !== 'number' || typeof have !== 'number' || unit === 'row' || unit === 'state') return '';
   const format = unit === 'kg' ? formatMass : formatLength;
-  if (need > have) return `: ${format(need - have, units, 'up')} too much`;
-  const spare = format(have - need, units, 'down');
-  return spare === format(0, units, 'down') ? ': nothing to spare' : `: ${spare} to spare`;
+  const nothing = format(0, units, 'down');
+  const [excess, spare] = [format(need - have, units, 'up'), format(have - need, units, 'down')];
+  if (need > have)
+    return excess === nothing ? `: too much, by less than can be shown` : `: ${excess} too much`;
+  return spare === nothing ? ': nothing to spare' : `: ${spare} to spare`;
 }

@@ -55,6 +55,13 @@ describe('the mass of a load', () => {
     },
     {
       massBasis: 'declared',
+      kg: 700, // 700 x 1.1 in binary is 770.0000000000001
+      policy: {},
+      assessed: 770,
+      why: 'to the last bit',
+    },
+    {
+      massBasis: 'declared',
       kg: 1000,
       policy: { massAllowancePercent: { declared: 7 } },
       assessed: 1070,

@@ -353,6 +353,57 @@ describe('a site file is refused', () => {
     expect(here.map(refusalSentence).join('\n')).toMatch(says);
   });
 
+  it.each([
+    { why: 'a mast that is as high extended as lowered', truck: { loweredMm: 2500, extendedMm: 2500 } },
+    { why: 'a lift that is free to its end', truck: { freeLiftMm: 6000 } },
+    {
+      why: 'a policy of whole percents',
+      policy: { thinPercent: 100, massAllowancePercent: { declared: 100 } },
+    },
+    { why: 'a policy of no percents', policy: { thinPercent: 0, massAllowancePercent: { declared: 0 } } },
+  ])('not for $why', ({ truck, policy }) => {
+    expect(
+      refusalsOf((raw) => {
+        Object.assign(raw.trucks[0]!, truck);
+        Object.assign(raw.site.policy, policy);
+      }),
+    ).toEqual([]);
+  });
+
+  it.each([
+    { policy: { thinPercent: 100.1 }, at: '$.site.policy.thinPercent' },
+    { policy: { thinPercent: -0.1 }, at: '$.site.policy.thinPercent' },
+    { policy: { massAllowancePercent: { weighed: 101 } }, at: '$.site.policy.massAllowancePercent.weighed' },
+    { policy: { massAllowancePercent: { weighed: -1 } }, at: '$.site.policy.massAllowancePercent.weighed' },
+    { policy: { forkSupportFraction: 1.01 }, at: '$.site.policy.forkSupportFraction' },
+    { policy: { forkSupportFraction: 0 }, at: '$.site.policy.forkSupportFraction' },
+  ])('for a policy past its bounds: $policy', ({ policy, at }) => {
+    const refusals = refusalsOf((raw) => Object.assign(raw.site.policy, policy));
+    expect(refusals.map(({ path }) => path)).toEqual([at]);
+  });
+
+  it.each([
+    { facts: '"id": "T1", "maxLiftMm": 6000', again: '"maxLiftMm": 9000', at: '$.trucks[0].maxLiftMm' },
+    {
+      facts: '"id": "T1", "x": {"a\\"b": 1, "c": "\\\\"',
+      again: '"a\\u0022b": 2}',
+      at: '$.trucks[0].x["a\\"b"]',
+    },
+    {
+      facts: '"id": "T1", "x": [{"a": 1}, {"a": "{,\\"a\\":[", "b": []',
+      again: '"a": 1}]',
+      at: '$.trucks[0].x[1].a',
+    },
+    { facts: '"id": "T1", "__proto__": 1', again: '"__proto__": 2', at: '$.trucks[0].__proto__' },
+  ])('for a key that comes twice in one object, at $at', ({ facts, again, at }) => {
+    const reading = readSiteText(`{"trucks": [{${facts}, ${again}}, {"id": "T2"}]}`);
+    const twice = reading.ok ? [] : reading.refusals.filter(({ expected }) => expected.is === 'once');
+    expect(twice.map(({ path }) => path)).toEqual([at]);
+    expect(refusalSentence(twice[0]!)).toBe(
+      `${at}: a second value came, one value for each key was expected.`,
+    );
+  });
+
   it('lists every fault at once, those of the schema and those between facts', () => {
     const refusals = refusalsOf((raw) => {
       set(raw.trucks[0]!, 'maxLiftMm', -6000);

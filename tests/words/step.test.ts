@@ -155,6 +155,21 @@ describe('a sentence', () => {
     );
   });
 
+  it('does not call a lift that fails by less than a figure can show "0 kg too much"', () => {
+    expect(said('unit-load', { load: makeLoad({ grossKg: 1200 + 1e-8 }) })).toMatch(
+      /the notice allows 1 200 kg: too much, by less than can be shown\.$/,
+    );
+    expect(said('unit-load', { load: makeLoad({ grossKg: 1200.1 }) })).toMatch(/: 0\.1 kg too much\.$/);
+  });
+
+  it('shows the line of a plate in inches no higher and no further out than it stands', () => {
+    const step = stepOf('plate-capacity', { load: makeLoad({ grossKg: 2400 }) }); // 3000 mm: 118.11 in, 600 mm: 23.62 in
+    expect(stepSentence(step, 'lb-in').replaceAll(THIN_SPACE, ' ')).toContain(
+      'at 118.1 in, 23.6 in load centre',
+    );
+    expect(step.haveFrom.some(({ value }) => value === 3000)).toBe(true);
+  });
+
   it('does not call a lift clear because every rule is met: some may be unknown and need not be known', () => {
     for (const verdict of ['clear', 'thin'] as const) {
       expect(verdictMeaning(verdict)).toMatch(/^No rule is broken/);

@@ -22,6 +22,14 @@ describe('the top of the mast', () => {
     expect(mastTopMm(makeTruck(), h)).toBe(top);
   });
 
+  it.each([
+    { h: 5999, top: 2400 },
+    { h: 6000, top: 2400 },
+    { h: 6001, top: 6800 },
+  ])('that is free to its end, with the forks at $h mm, stands at $top mm', ({ h, top }) => {
+    expect(mastTopMm(makeTruck({ freeLiftMm: 6000 }), h)).toBe(top);
+  });
+
   it('rises from the floor when no free lift is stated', () => {
     expect(mastTopMm(makeTruck({ freeLiftMm: null }), 3000)).toBe(4600);
   });
