@@ -25,7 +25,7 @@ export function DeletePart({ site, run, revision }: { site: Site; run: Run; revi
         label="Delete the run"
         hindrance={null}
         warnings={['Plans, moves and signs that name these locations no longer lead anywhere.']}
-        worse={0}
+        worse={null}
         stranded={stranded}
         save={() => deleteRunShape(run.id, stranded, revision)}
         hrefOf={(saved) => `/rack-shape?saved=${saved}`}

@@ -29,6 +29,7 @@ import type { Consequences } from '@/lib/rack-shape/consequences.ts';
 import { neighboursOf } from '@/lib/rack-shape/neighbours.ts';
 import type { RunChange, RunChangeKind } from '@/lib/rack-shape/run-change.ts';
 import { draftOf, movesOf } from '@/lib/rack-shape/run-draft.ts';
+import { counted } from '@/lib/words/plain-words.ts';
 import { NOTICE_WARNING, SIGNS_WARNING, touchesNotice } from '@/lib/words/rack-shape.ts';
 import styles from './rack-shape.module.css';
 
@@ -214,7 +215,7 @@ export function EditRunDesk({
               ...(changes.some(touchesNotice) ? [NOTICE_WARNING] : []),
               ...(changes.some(({ kind }) => kind === 'renumber') ? [SIGNS_WARNING] : []),
             ]}
-            worse={isReckoned ? countWorse(weighed.consequences) : 0}
+            worse={isReckoned ? worseWords(weighed.consequences) : null}
             stranded={stranded}
             save={save}
             hrefOf={(done) => `/rack-shape/${encodeURIComponent(edit.kept.run.id)}?saved=${done}`}
@@ -233,10 +234,16 @@ function pendingWords({ change, refusals, isAsItStands }: RunEdit['pending'], is
   return refusals.length > 0 ? 'See the marked fields.' : 'Say what is to change.';
 }
 
-/** Rules that standing pallets no longer keep, and lifts whose verdict falls. */
-function countWorse({ standing, lifts }: Consequences): number {
+/** Rules that standing pallets no longer keep, and lifts whose verdict falls; null: none. */
+function worseWords({ standing, lifts }: Consequences): string | null {
   let falling = 0;
   for (const [from, verdict] of VERDICTS.entries())
     for (const to of VERDICTS.slice(from + 1)) falling += lifts.counts[verdict][to];
-  return standing.worse.length + falling;
+  const parts = [
+    ...(standing.worse.length > 0
+      ? [`${counted(standing.worse.length, 'rule')} that standing pallets kept`]
+      : []),
+    ...(falling > 0 ? [counted(falling, 'lift')] : []),
+  ];
+  return parts.length === 0 ? null : parts.join(' and ');
 }

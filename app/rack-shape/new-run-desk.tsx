@@ -119,7 +119,7 @@ export function NewRunDesk({ site, revision, copyOf }: { site: Site; revision: n
           label="Save the run"
           hindrance={shaped.ok && settled === now ? null : 'The marked fields come first.'}
           warnings={[]}
-          worse={0}
+          worse={null}
           stranded={[]}
           save={save}
           hrefOf={(saved) => `/rack-shape/${encodeURIComponent(run?.id ?? '')}?saved=${saved}`}

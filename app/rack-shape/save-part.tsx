@@ -27,8 +27,8 @@ export function SavePart({
   label: string;
   hindrance: string | null;
   warnings: readonly string[];
-  /** How many rules and lifts turn for the worse. */
-  worse: number;
+  /** What turns for the worse, in words; null: nothing does. */
+  worse: string | null;
   stranded: Pallets;
   save: () => Promise<ShapeOutcome>;
   hrefOf: (revision: number) => string;
@@ -43,7 +43,7 @@ export function SavePart({
   // a tick counts for what was shown when it was set
   const shown = `${worse} ${warnings.join()}`;
   const pallets = stranded.map(({ location, load }) => `${location} ${load}`).join();
-  const mustSee = worse > 0 || warnings.length > 0;
+  const mustSee = worse !== null || warnings.length > 0;
   const blocked =
     hindrance ??
     (mustSee && seen !== shown ? 'Tick that you have seen what the change comes to.' : null) ??
@@ -76,8 +76,7 @@ export function SavePart({
             onChange={({ target }) => setSeen(target.checked ? shown : null)}
           />
           <label htmlFor={`${ids}-seen`}>
-            I have seen what this change comes to
-            {worse > 0 ? `, and that ${counted(worse, 'thing')} turn for the worse` : ''}
+            I have seen what this change comes to{worse === null ? '' : `: ${worse} turn for the worse`}
           </label>
         </div>
       ) : null}

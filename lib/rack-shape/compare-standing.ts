@@ -24,6 +24,7 @@ export type StandingTrouble = {
   before: Outcome;
 };
 
+/** `worse`: what is broken before what is no longer proven, each in the order of the stock. */
 export type StandingComparison = { worse: StandingTrouble[]; asBefore: number; better: number };
 
 const RACK_RULES = [

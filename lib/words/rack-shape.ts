@@ -42,7 +42,7 @@ export function shapeFaultSentence(fault: ShapeFault, units: DisplayUnits): stri
     case 'open-brace':
       return 'A brace stands alone. Parts are written {bay} or {bay:00}.';
     case 'unknown-part':
-      return `{${fault.came}} is not a part of a label${fault.nearest === null ? '' : `; did you mean {${fault.nearest}}?`}`;
+      return `{${fault.came}} is not a part of a label${fault.nearest === null ? '.' : `; did you mean {${fault.nearest}}?`}`;
     case 'unknown-style':
       return `":${fault.came}" is not a way to write a number. Write :00 for two digits, or :A for letters.`;
     case 'letters-below-one':
