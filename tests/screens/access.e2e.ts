@@ -27,6 +27,8 @@ const PAGES: Record<string, { address: string; needs: Needs }> = {
   people: { address: '/people', needs: 'manage-people' },
   'rack-advice': { address: '/rack-advice', needs: 'read' },
   'rack-shape': { address: '/rack-shape', needs: 'read' },
+  'rack-shape/[run]': { address: '/rack-shape/A5-L', needs: 'read' },
+  'rack-shape': { address: '/rack-shape', needs: 'read' },
   'rack-shape/[run]': { address: '/rack-shape/A1-L', needs: 'read' },
   racks: { address: '/racks', needs: 'read' },
   'set-password': { address: '/set-password', needs: 'open' },
@@ -75,11 +77,17 @@ const ACTIONS: Record<string, { needs: Needs; takes: 'form' | 'state-and-form' |
   'app/rack-shape/actions.ts deleteRunShape': { needs: 'change-racks', takes: 'nothing' },
   'app/rack-shape/actions.ts saveRunShape': { needs: 'read', takes: 'nothing' }, // then by what the change touches
   'app/rack-shape/actions.ts undoRunShape': { needs: 'read', takes: 'nothing' },
+  'app/rack-shape/actions.ts deleteRunShape': { needs: 'change-racks', takes: 'nothing' },
+  'app/rack-shape/actions.ts saveRunShape': { needs: 'read', takes: 'nothing' },
+  'app/rack-shape/actions.ts undoRunShape': { needs: 'read', takes: 'nothing' },
   'app/set-password/actions.ts setPassword': { needs: 'open', takes: 'state-and-form' },
   'app/site/actions.ts importSiteFile': { needs: 'import-site', takes: 'state-and-form' },
   'app/trucks/_entry/actions.ts deleteTruckEntry': { needs: 'change-trucks', takes: 'state-and-form' },
   'app/trucks/_entry/actions.ts saveTruckEntry': { needs: 'change-trucks', takes: 'state-and-form' },
 };
+
+/** The first statement of whatever is not open. */
+const ASKS_FIRST = /^\s*(?:const (?:\w+|\{ \w+ \}) = )?await require(?:Permission|Actor)\('([\w-]+)'\);/;
 
 const VISITORS = ['nobody', ...ROLES] as const;
 type Visitor = (typeof VISITORS)[number];
@@ -107,6 +115,25 @@ test.describe('the lists above', () => {
         .map(({ name }) => name)
         .sort(),
     ).toEqual(Object.keys(ACTIONS).sort());
+  });
+
+  test('are what each page, handler and action asks for before it does anything else', () => {
+    const asked = [
+      ...Object.entries(PAGES).map(([page, { needs }]) => [`${page}/page.tsx`, 'default', needs] as const),
+      ...Object.entries(HANDLERS).map(([handler, { needs }]) => {
+        const [folder, method] = handler.split(' ');
+        return [`${folder}/route.ts`, method!, needs] as const;
+      }),
+      ...Object.entries(ACTIONS).map(([action, { needs }]) => {
+        const [file, name] = action.split(' ');
+        return [relative('app', file!), name!, needs] as const;
+      }),
+    ].filter(([, , needs]) => needs !== 'open');
+    const wrong = asked.filter(([file, name, needs]) => {
+      const body = bodyOf(readFileSync(join(root, 'app', file), 'utf8'), name);
+      return ASKS_FIRST.exec(body)?.[1] !== needs;
+    });
+    expect(wrong).toEqual([]);
   });
 });
 
@@ -217,6 +244,14 @@ function filesNamed(name: string): string[] {
     .filter((entry) => entry.isFile() && entry.name === name)
     .map((entry) => relative(app, join(entry.parentPath ?? entry.path, entry.name)))
     .sort();
+}
+
+/** What stands between the braces of an exported async function, from its first statement on. */
+function bodyOf(text: string, name: string): string {
+  const start = text.search(new RegExp(`export (?:default async function|async function ${name}\\()`));
+  const opening = /\)(?:: Promise<[^{]*>)? \{\n/.exec(text.slice(Math.max(start, 0)));
+  if (start < 0 || opening === null) throw new Error(`${name} was not found`);
+  return text.slice(start + opening.index + opening[0].length);
 }
 
 /** The server actions of the build that is being tested, as Next has written them down, with a page that each is for. */

@@ -46,6 +46,27 @@ const SCREENS = [
   '/nowhere-at-all',
 ];
 
+const ENTRY_SCREENS = [
+  ['planner', '/loads/new'],
+  ['planner', '/loads/ODD-12/edit'],
+  ['planner', '/import'],
+  ['planner', '/rack-shape'],
+  ['planner', '/rack-shape/A5-L'],
+  ['safety-officer', '/trucks/new'],
+  ['safety-officer', '/trucks/CB-2/edit'],
+] as const;
+
+for (const [role, address] of ENTRY_SCREENS) {
+  test.describe(`as a ${role}`, () => {
+    test.use({ storageState: signedInAs(role) });
+    test(`${address} asks for nothing that the content policy forbids`, async ({ page }) => {
+      const violations = await watch(page);
+      expect((await page.goto(address))?.status()).toBe(200);
+      expect(await violations()).toEqual([]);
+    });
+  });
+}
+
 test.describe('as an administrator', () => {
   test.use({ storageState: signedInAs('administrator') });
   for (const address of SCREENS) {
