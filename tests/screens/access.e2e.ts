@@ -28,8 +28,6 @@ const PAGES: Record<string, { address: string; needs: Needs }> = {
   'rack-advice': { address: '/rack-advice', needs: 'read' },
   'rack-shape': { address: '/rack-shape', needs: 'read' },
   'rack-shape/[run]': { address: '/rack-shape/A5-L', needs: 'read' },
-  'rack-shape': { address: '/rack-shape', needs: 'read' },
-  'rack-shape/[run]': { address: '/rack-shape/A1-L', needs: 'read' },
   racks: { address: '/racks', needs: 'read' },
   'set-password': { address: '/set-password', needs: 'open' },
   'sign-in': { address: '/sign-in', needs: 'open' },
@@ -76,9 +74,6 @@ const ACTIONS: Record<string, { needs: Needs; takes: 'form' | 'state-and-form' |
   'app/people/actions.ts letIn': { needs: 'manage-people', takes: 'state-and-form' },
   'app/rack-shape/actions.ts deleteRunShape': { needs: 'change-racks', takes: 'nothing' },
   'app/rack-shape/actions.ts saveRunShape': { needs: 'read', takes: 'nothing' }, // then by what the change touches
-  'app/rack-shape/actions.ts undoRunShape': { needs: 'read', takes: 'nothing' },
-  'app/rack-shape/actions.ts deleteRunShape': { needs: 'change-racks', takes: 'nothing' },
-  'app/rack-shape/actions.ts saveRunShape': { needs: 'read', takes: 'nothing' },
   'app/rack-shape/actions.ts undoRunShape': { needs: 'read', takes: 'nothing' },
   'app/set-password/actions.ts setPassword': { needs: 'open', takes: 'state-and-form' },
   'app/site/actions.ts importSiteFile': { needs: 'import-site', takes: 'state-and-form' },
