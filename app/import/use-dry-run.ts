@@ -38,8 +38,11 @@ export function useDryRun(files: readonly ReadyFile[]) {
   const run = async (mode: ImportMode, again = false) => {
     const mine = ++turn.current;
     let shownAt = 0;
+    let isOver = false;
     setState({ is: 'running', progress: null, again });
+    // Word of progress has a way of its own and may come behind the result.
     const onProgress = (progress: FileProgress) => {
+      if (isOver) return;
       const now = performance.now();
       if (mine !== turn.current || (now - shownAt < BETWEEN_SHOWN_MS && progress.done < progress.total))
         return;
@@ -48,9 +51,11 @@ export function useDryRun(files: readonly ReadyFile[]) {
     };
     try {
       const done = await dryRun(files, mode, onProgress);
+      isOver = true;
       if (mine === turn.current)
         setState(done === null ? { is: 'stopped' } : { is: 'shown', run: done, again });
     } catch (error) {
+      isOver = true;
       if (mine === turn.current) setState({ is: 'failed', why: String(error) });
     }
   };

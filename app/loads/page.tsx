@@ -4,6 +4,7 @@ import { SavedLine } from '@/app/_entry/saved-line.tsx';
 import { Allowed } from '@/app/_parts/allowed.tsx';
 import { AskedRefusals } from '@/app/_parts/asked-refusals.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
+import { ListLinks } from '@/app/_parts/list-links.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
@@ -32,6 +33,7 @@ export default async function LoadsPage({ searchParams }: { searchParams: Promis
             Add a load
           </Link>
         </Allowed>
+        <ListLinks list="loads" />
       </div>
       <LoadsForm key={JSON.stringify(ask)} ask={ask} />
       <AskedRefusals title="Part of the address could not be read and was left out" refused={refused} />

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
+import { ListLinks } from '@/app/_parts/list-links.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { RackShapeView } from '@/app/rack-shape/rack-shape-view.tsx';
@@ -24,6 +25,9 @@ export default async function RackShapePage({ searchParams }: { searchParams: Pr
       <h1>Racks by shape</h1>
       {savedRevision === null ? null : <SavedStrip revision={savedRevision} isUndone={isUndone} />}
       <RunLinks site={site} here={null} />
+      <div className="row no-print">
+        <ListLinks list="locations" />
+      </div>
       {!may(role, 'change-racks') ? (
         <p className="soft">{notAllowedSentence('change-racks', role)}</p>
       ) : site.aisles.length === 0 || site.frameTypes.length === 0 ? (

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { Allowed } from '@/app/_parts/allowed.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
@@ -45,6 +46,10 @@ export default async function SitePage() {
             <a className="button" href="/site/file" download>
               Download the site file
             </a>
+            <p>
+              List by list: <Link href="/export">export lists</Link> or{' '}
+              <Link href="/import">read lists in</Link>.
+            </p>
           </section>
         )}
       </div>

@@ -4,6 +4,7 @@ import { SavedLine } from '@/app/_entry/saved-line.tsx';
 import { Allowed } from '@/app/_parts/allowed.tsx';
 import { EmptyState } from '@/app/_parts/empty-state.tsx';
 import type { RawQuery } from '@/app/_parts/lift-query.ts';
+import { ListLinks } from '@/app/_parts/list-links.tsx';
 import { NoSite } from '@/app/_parts/no-site.tsx';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
@@ -27,6 +28,7 @@ export default async function TrucksPage({ searchParams }: { searchParams: Promi
             Add a truck
           </Link>
         </Allowed>
+        <ListLinks list="trucks" />
       </div>
       {snapshot.site.trucks.length === 0 ? (
         <EmptyState title="This site has no trucks">
