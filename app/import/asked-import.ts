@@ -24,6 +24,6 @@ export type AskedImport = z.input<typeof askedImportSchema>;
 
 /** What became of an import. `differs`: the site has changed so that the dry run that was shown no longer holds. */
 export type ImportAnswer =
-  | { state: 'done'; revision: number; milliseconds: number }
+  | { state: 'done'; revision: number; milliseconds: number; by: string; at: string }
   | { state: 'differs' }
   | { state: 'refused'; message: string };

@@ -5,11 +5,12 @@ import { DryRunPart } from '@/app/import/dry-run-part.tsx';
 import { FileCard } from '@/app/import/file-card.tsx';
 import { FileDrop } from '@/app/import/file-drop.tsx';
 import { isReady } from '@/app/import/import-file.ts';
-import type { KeptMapping } from '@/app/import/kept-mapping.ts';
+import { type KeptMapping, keepUsed } from '@/app/import/kept-mapping.ts';
 import { LIST_WORDS } from '@/app/import/list-words.ts';
 import { useDryRun } from '@/app/import/use-dry-run.ts';
 import { useFiles } from '@/app/import/use-files.ts';
 import type { ListName } from '@/lib/import/lists.ts';
+import { headerSignature } from '@/lib/import/mapping.ts';
 import type { ImportMode } from '@/lib/import/plan-import.ts';
 import type { Role } from '@/lib/model/permissions.ts';
 
@@ -18,7 +19,7 @@ export function ImportView({
   role,
   lists,
   asked,
-  kept,
+  kept: first,
 }: {
   role: Role;
   lists: readonly ListName[];
@@ -26,12 +27,16 @@ export function ImportView({
   asked: ListName | null;
   kept: readonly KeptMapping[];
 }) {
-  // A newer page brings equal lists in new arrays; what was read with the first ones stays.
-  const [known] = useState({ lists, kept });
-  const chosen = useFiles(kept.length > known.kept.length ? kept : known.kept, known.lists);
+  const [kept, setKept] = useState(first);
+  const chosen = useFiles(kept, lists);
   const [mode, setMode] = useState<ImportMode>('all-or-nothing');
   const ready = useMemo(() => chosen.files.filter(isReady), [chosen.files]);
-  const work = useDryRun(ready);
+  const work = useDryRun(ready, (run, by) => {
+    const used = run.shown.map(({ file: { state } }) => {
+      return { signature: headerSignature(state.opened.header), mapping: state.mapping, ...by };
+    });
+    setKept((now) => used.reduce<readonly KeptMapping[]>(keepUsed, now));
+  });
   const isStored = work.state.is === 'stored';
 
   return (
@@ -46,9 +51,9 @@ export function ImportView({
             <FileCard
               key={file.key}
               file={file}
-              lists={known.lists}
+              lists={lists}
               role={role}
-              kept={known.kept}
+              kept={kept}
               onRemove={() => chosen.remove(file.key)}
               onReopen={(choice) => chosen.reopen(file.key, choice)}
               onChange={(state) => chosen.change(file.key, state)}

@@ -15,6 +15,13 @@ export function readKept(
   });
 }
 
+/** With the mapping that a file was just read with, in the place of the one that was kept under its header. */
+export function keepUsed(kept: readonly KeptMapping[], used: KeptMapping): KeptMapping[] {
+  const isSame = (entry: KeptMapping) =>
+    entry.signature === used.signature && entry.mapping.list === used.mapping.list;
+  return [used, ...kept.filter((entry) => !isSame(entry))];
+}
+
 /** The mapping that a file of this header was last read with, for one list or for any of those allowed. */
 export function findKept(
   kept: readonly KeptMapping[],

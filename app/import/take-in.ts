@@ -43,7 +43,8 @@ export async function takeIn(
   }
   const saved = importLists<NotTaken>(db, by.actor, held, (now) => planAgain(now, by.role, asked, lists));
   if (saved.ok) {
-    return { state: 'done', revision: saved.revision, milliseconds: Math.round(performance.now() - begun) };
+    const milliseconds = Math.round(performance.now() - begun);
+    return { state: 'done', revision: saved.revision, milliseconds, by: by.actor.who, at: by.actor.at };
   }
   if ('answer' in saved) return saved.answer;
   throw new Error(`the store refuses what was planned on it: ${JSON.stringify(saved).slice(0, 400)}`);

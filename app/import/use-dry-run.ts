@@ -21,7 +21,10 @@ export type RunState =
 const BETWEEN_SHOWN_MS = 100;
 
 /** The dry run of the files and the storing of it. A change of the files or of how they are read takes it away. */
-export function useDryRun(files: readonly ReadyFile[]) {
+export function useDryRun(
+  files: readonly ReadyFile[],
+  onStored: (run: DryRun, by: { usedBy: string; usedAt: string }) => void,
+) {
   const router = useRouter();
   const [state, setState] = useState<RunState>({ is: 'none' });
   const turn = useRef(0);
@@ -73,7 +76,8 @@ export function useDryRun(files: readonly ReadyFile[]) {
       const answer = await sendImport(shown, (sent) => setState({ is: 'storing', run: shown, sent, since }));
       if (answer.state === 'differs') return run(shown.mode, true);
       if (answer.state === 'refused') return setState({ is: 'refused', run: shown, message: answer.message });
-      const { revision, milliseconds } = answer;
+      const { revision, milliseconds, by, at } = answer;
+      onStored(shown, { usedBy: by, usedAt: at });
       setState({ is: 'stored', run: shown, revision, milliseconds });
       router.refresh();
     } catch (error) {

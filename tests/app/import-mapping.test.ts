@@ -9,7 +9,7 @@ import {
   unusedColumns,
 } from '../../app/import/edit-mapping.ts';
 import { guessList } from '../../app/import/guess-list.ts';
-import { findKept, readKept } from '../../app/import/kept-mapping.ts';
+import { findKept, keepUsed, readKept } from '../../app/import/kept-mapping.ts';
 import { factLabel, valueWords } from '../../app/import/list-words.ts';
 import { readConstant, readSamples } from '../../app/import/read-sample.ts';
 import { exportList } from '../../lib/import/export-lists.ts';
@@ -150,6 +150,12 @@ describe('a mapping that was kept', () => {
     expect(found?.mapping.columns.map(({ header }) => header)).toEqual(['sku', 'GROSS MASS']);
     expect(findKept([used], ['GROSS MASS', 'sku', 'more'], LIST_NAMES)).toBeNull();
     expect(findKept([used], ['GROSS MASS', 'sku'], ['stock'])).toBeNull();
+  });
+
+  it('takes the place of the one before under the same header, and is found first', () => {
+    const later = { ...used, usedAt: '2026-03-03' };
+    const other = { ...used, signature: 'other' };
+    expect(keepUsed([other, used], later)).toEqual([later, other]);
   });
 
   it('keeps a column that the file has lost, for the person to see', () => {
