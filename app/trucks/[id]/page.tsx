@@ -97,7 +97,11 @@ export default async function TruckPage({ params, searchParams }: Params) {
         <p className="soft">
           Every pallet that stands in the racks now, asked with this truck as if its check had passed.
         </p>
-        <ServedTable runs={servedByRun(compiledSiteOf(index), truck.id)} truck={truck.id} />
+        <ServedTable
+          runs={servedByRun(compiledSiteOf(index), truck.id)}
+          truck={truck.id}
+          isWhole={raw.runs === 'all'}
+        />
       </section>
     </div>
   );

@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import { writeLiftQuery } from '@/app/_parts/lift-query.ts';
+import { truckHref } from '@/app/_parts/screen-links.ts';
 import { VerdictBadge } from '@/app/_parts/verdict-badge.tsx';
 import type { ServedRun } from '@/app/trucks/[id]/served-by-run.ts';
 import { VERDICTS, type Verdict } from '@/lib/check/step.ts';
@@ -7,9 +8,22 @@ import { groupDigits } from '@/lib/units/format-quantity.ts';
 import { verdictWord } from '@/lib/words/verdict.ts';
 import styles from './truck.module.css';
 
+/** A page with a thousand runs would keep everybody else waiting while it is drawn. */
+const RUNS_SHOWN = 100;
+
 /** What a truck can take down, run by run, with the whole site below. */
-export function ServedTable({ runs, truck }: { runs: readonly ServedRun[]; truck: string }) {
+export function ServedTable({
+  runs,
+  truck,
+  isWhole,
+}: {
+  runs: readonly ServedRun[];
+  truck: string;
+  /** All runs, however many. */
+  isWhole: boolean;
+}) {
   const stocked = runs.filter((run) => run.standing > 0);
+  const shown = isWhole ? stocked : stocked.slice(0, RUNS_SHOWN);
   if (stocked.length === 0) return <p>Nothing stands in the racks.</p>;
   const total = (of: (run: ServedRun) => number) => stocked.reduce((sum, run) => sum + of(run), 0);
   return (
@@ -35,10 +49,11 @@ export function ServedTable({ runs, truck }: { runs: readonly ServedRun[]; truck
           </tr>
         </thead>
         <tbody>
-          {stocked.map((run) => (
+          {shown.map((run) => (
             <tr key={run.run}>
               <th scope="row">
                 <Link
+                  prefetch={false}
                   href={`/racks?${writeLiftQuery({ truck, operation: 'retrieve' })}&run=${encodeURIComponent(run.run)}`}
                 >
                   {run.run}
@@ -58,6 +73,14 @@ export function ServedTable({ runs, truck }: { runs: readonly ServedRun[]; truck
           </tr>
         </tfoot>
       </table>
+      {shown.length < stocked.length ? (
+        <p className="no-print">
+          The first {shown.length} of {stocked.length} runs; the last line counts all.{' '}
+          <Link href={`${truckHref(truck)}?runs=all`} prefetch={false}>
+            Show every run
+          </Link>
+        </p>
+      ) : null}
     </div>
   );
 }
