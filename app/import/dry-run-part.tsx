@@ -151,8 +151,8 @@ function Stored({ state, onMore }: { state: Extract<RunState, { is: 'stored' }>;
         <Link className="button" href="/loads">
           Loads
         </Link>
-        <Link className="button" href="/site">
-          Site and change log
+        <Link className="button" href="/changes">
+          Change log
         </Link>
       </div>
     </section>

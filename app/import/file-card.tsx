@@ -11,7 +11,7 @@ import { LIST_NAMES, type ListName } from '@/lib/import/lists.ts';
 import { may, type Role } from '@/lib/model/permissions.ts';
 import { fileRefusalSentence } from '@/lib/words/import-refusal.ts';
 import { notAllowedSentence } from '@/lib/words/people.ts';
-import { instantWords } from '@/lib/words/plain-words.ts';
+import { counted, instantWords } from '@/lib/words/plain-words.ts';
 import type { OpenChoice } from '@/workers/import-desk.ts';
 import styles from './import.module.css';
 
@@ -96,7 +96,7 @@ function ReadyCard({ file, lists, role, kept, onReopen, onChange }: Acts & { fil
           </select>
         </div>
         <p className="soft">
-          {opened.rowCount.toLocaleString('en-GB')} rows, {opened.header.length} columns
+          {counted(opened.rowCount, 'row')}, {counted(opened.header.length, 'column')}
         </p>
       </div>
       {lists.includes(mapping.list) ? null : (
