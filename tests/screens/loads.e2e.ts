@@ -1,15 +1,16 @@
 import { expect, type Page, test } from '@playwright/test';
 import { overflowPx, seriousFaults } from './serious-faults.ts';
 
+// The demo has 300 loads; other walks through the same server may have added a few of their own.
 const list = (page: Page) => page.getByRole('table', { name: 'Loads of this site' });
 
 test('loads come a page at a time, each with its mass and what that mass rests on', async ({ page }) => {
   await page.goto('/loads');
-  await expect(page.getByText('1 to 50 of 300')).toBeVisible();
+  await expect(page.getByText(/^1 to 50 of 3\d\d$/)).toBeVisible();
   await expect(list(page).getByRole('row', { name: /^ODD-08/ })).toContainText('declared');
   await expect(list(page).getByRole('row', { name: /^ODD-11/ })).toContainText('not known');
   await page.getByRole('link', { name: 'Next 50' }).click();
-  await expect(page.getByText('51 to 100 of 300')).toBeVisible();
+  await expect(page.getByText(/^51 to 100 of 3\d\d$/)).toBeVisible();
 });
 
 test('loads are found by words and narrowed by basis, and the address keeps it', async ({ page }) => {
@@ -38,7 +39,7 @@ test('what cannot be read in the address is named, and the list still comes', as
   const refused = page.getByRole('alert').filter({ hasText: 'could not be read' });
   await expect(refused).toContainText('Basis of the mass: "guessed" came');
   await expect(refused).toContainText('Page: ');
-  await expect(page.getByText('1 to 50 of 300')).toBeVisible();
+  await expect(page.getByText(/^1 to 50 of 3\d\d$/)).toBeVisible();
 });
 
 test('a load shows its sum, its side view and who can take it down from where it stands', async ({
