@@ -122,7 +122,7 @@ async function measurePeople(): Promise<void> {
     const began = performance.now();
     const usedBefore = processorS();
     await Promise.all(seeded.map((_, at) => work(at, performance.now() + seconds * 1000, thinks, samples)));
-    report(name, samples, (performance.now() - began) / 1000);
+    report(name, samples, (performance.now() - began) / 1000, thinks);
     const usedMs = ((processorS() - usedBefore) * 1000) / samples.length;
     say(
       `the server used ${usedMs.toFixed(0)} ms of processor time a request; load average of the machine ${loadavg()[0]!.toFixed(1)} on ${availableParallelism()} cores`,
@@ -149,7 +149,8 @@ async function work(at: number, end: number, thinks: boolean, samples: Sample[])
   person.leave();
 }
 
-function report(name: string, samples: readonly Sample[], seconds: number): void {
+/** The goal is for people; without a thought between, what is measured is how much the server can do at all. */
+function report(name: string, samples: readonly Sample[], seconds: number, hasGoal: boolean): void {
   say(`\n${name}: ${samples.length} requests, ${(samples.length / seconds).toFixed(0)} a second`);
   say(
     `${'what'.padEnd(22)}${'n'.padStart(6)}${'p50'.padStart(8)}${'p95'.padStart(8)}${'max'.padStart(8)}  ms`,
@@ -169,9 +170,8 @@ function report(name: string, samples: readonly Sample[], seconds: number): void
     samples.filter(({ isEdit }) => isEdit),
   );
   const met = reads < GOAL_P95_MS && edits < GOAL_P95_MS;
-  say(
-    `goal (p95 below ${GOAL_P95_MS} ms for reads and edits): ${met ? 'met' : 'NOT met'}; memory ${memory()}`,
-  );
+  if (hasGoal) say(`goal (p95 below ${GOAL_P95_MS} ms for reads and edits): ${met ? 'met' : 'NOT met'}`);
+  say(`memory ${memory()}`);
 }
 
 function row(name: string, samples: readonly Sample[]): number {
