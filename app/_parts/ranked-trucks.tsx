@@ -5,8 +5,7 @@ import { VerdictBadge } from '@/app/_parts/verdict-badge.tsx';
 import type { LiftAnswer } from '@/lib/check/step.ts';
 import { found, type SiteIndex } from '@/lib/model/site-index.ts';
 import { type DisplayUnits, formatMass } from '@/lib/units/format-quantity.ts';
-import { ruleTitle } from '@/lib/words/rule.ts';
-import { stepSentence } from '@/lib/words/step.ts';
+import { answerLead, leadSentence } from '@/lib/words/room.ts';
 import styles from './ranked-trucks.module.css';
 
 /** Trucks for one lift, best first: verdict, name, the one reason, and the most each could lift there. Each leads to its working. */
@@ -27,7 +26,6 @@ export function RankedTrucks({
     <ol className={styles.list} aria-label={label}>
       {answers.map((answer) => {
         const truck = found(index.trucks, answer.truck, 'truck');
-        const governing = answer.steps.find((step) => step.rule === answer.governing);
         return (
           <li key={answer.truck}>
             <Link
@@ -51,10 +49,7 @@ export function RankedTrucks({
                   </>
                 )}
               </span>
-              <span className={styles.reason}>
-                {ruleTitle(answer.governing)}:{' '}
-                {governing === undefined ? null : stepSentence(governing, units)}
-              </span>
+              <span className={styles.reason}>{leadSentence(answerLead(answer, units))}</span>
             </Link>
           </li>
         );

@@ -5,16 +5,20 @@ import { VerdictBadge } from '@/app/_parts/verdict-badge.tsx';
 import type { LiftAnswer, Step } from '@/lib/check/step.ts';
 import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
 import { mostSentence } from '@/lib/words/answer.ts';
-import { ruleTitle } from '@/lib/words/rule.ts';
-import { stepSentence } from '@/lib/words/step.ts';
+import { answerLead, governingLead, leadSentence } from '@/lib/words/room.ts';
 import { verdictMeaning } from '@/lib/words/verdict.ts';
 import styles from './verdict-head.module.css';
 
-/** The answer first: the verdict, the step that decided it, its margin, and the most that could be lifted here. */
+/**
+ * The answer first: the verdict, then what is left where it is clear and what decided it where it is not, the margin
+ * and the most that could be lifted here.
+ */
 export function VerdictHead({ answer }: { answer: LiftAnswer }) {
   const units = useUnits();
   const governing = answer.steps.find((step) => step.rule === answer.governing);
   if (governing === undefined) throw new Error(`no step for the governing rule ${answer.governing}`);
+  const lead = answerLead(answer, units);
+  const decided = governingLead(answer, units);
   return (
     <div className={styles.head}>
       <div className={styles.verdict}>
@@ -22,8 +26,11 @@ export function VerdictHead({ answer }: { answer: LiftAnswer }) {
         <p className="soft">{verdictMeaning(answer.verdict)}</p>
       </div>
       <div className={styles.why}>
-        <h2>{ruleTitle(governing.rule)}</h2>
-        <p>{stepSentence(governing, units)}</p>
+        <h2>{lead.title}</h2>
+        <p>{lead.sentence}</p>
+        {lead.title === decided.title ? null : (
+          <p className={`soft ${styles.used}`}>Of all rules the most used: {leadSentence(decided)}</p>
+        )}
       </div>
       <dl className={styles.figures}>
         <div>
@@ -39,21 +46,22 @@ export function VerdictHead({ answer }: { answer: LiftAnswer }) {
           <dd>{answer.assessedKg === null ? 'not known' : formatMass(answer.assessedKg, units, 'up')}</dd>
         </div>
       </dl>
-      <p className={`soft ${styles.most}`}>{mostSentence(answer.mostKg, units)}</p>
+      {answer.verdict === 'clear' ? null : (
+        <p className={`soft ${styles.most}`}>{mostSentence(answer.mostKg, units)}</p>
+      )}
     </div>
   );
 }
 
-/**
- * What is left, or missing, of what decided. Where that is not a mass or a length (a row, a yes or no) and the lift is
- * allowed: how much more the load could weigh.
- */
+/** What is left, or missing: of a clear lift how much more the load could weigh, else of what decided. */
 function marginWords(
   { verdict, mostKg, assessedKg }: LiftAnswer,
   governing: Step,
   units: DisplayUnits,
 ): string {
   const { need, have, unit } = governing;
+  if (verdict === 'clear' && mostKg !== null && assessedKg !== null)
+    return formatMass(mostKg - assessedKg, units, 'down');
   if (unit === 'kg' || unit === 'mm') {
     if (typeof need !== 'number' || typeof have !== 'number') return 'not known';
     const format = unit === 'kg' ? formatMass : formatLength;

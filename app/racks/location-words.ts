@@ -22,7 +22,7 @@ export function locationWords(
   const spare = spareAt(answer, at);
   const parts = [
     `${where}, ${stands}`,
-    `${verdictWord(verdict)}${rule === null ? '' : `, decided by: ${ruleTitle(rule)}`}`,
+    `${verdictWord(verdict)}${rule === null || verdict === 'clear' ? '' : `, decided by: ${ruleTitle(rule)}`}`,
     most === null ? 'most not known' : `most ${formatMass(most, units, 'down')}`,
     spare === null
       ? null

@@ -12,8 +12,7 @@ import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-
 import { mostSentence } from '@/lib/words/answer.ts';
 import { cautions } from '@/lib/words/cautions.ts';
 import { instantWords } from '@/lib/words/plain-words.ts';
-import { ruleTitle } from '@/lib/words/rule.ts';
-import { stepSentence } from '@/lib/words/step.ts';
+import { answerLead, leadSentence } from '@/lib/words/room.ts';
 import styles from './which-truck.module.css';
 
 /** The answer first: the best truck and its one reason, then what was asked, then all trucks in order. */
@@ -33,7 +32,6 @@ export function WhichTruckAnswer({
   const best = ranked[0];
   if (best === undefined) return <p className="sheet">This site has no trucks.</p>;
   const able = best.verdict === 'clear' || best.verdict === 'thin';
-  const governing = best.steps.find((step) => step.rule === best.governing);
   return (
     <section className="stack" aria-label="The answer">
       <div className={`sheet ${styles.best}`}>
@@ -43,8 +41,8 @@ export function WhichTruckAnswer({
         </div>
         <p>
           {able ? '' : `Nearest is ${best.truck}. `}
-          {ruleTitle(best.governing)}: {governing === undefined ? '' : stepSentence(governing, units)}{' '}
-          {able ? mostSentence(best.mostKg, units) : ''}
+          {leadSentence(answerLead(best, units))}{' '}
+          {best.verdict === 'thin' ? mostSentence(best.mostKg, units) : ''}
         </p>
         <Link href={workingHref({ ...query, truck: best.truck })} className="button button-main">
           See the working

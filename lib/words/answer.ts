@@ -1,14 +1,11 @@
 import type { LiftAnswer } from '../check/step.ts';
 import { type DisplayUnits, formatMass } from '../units/format-quantity.ts';
-import { ruleTitle } from './rule.ts';
-import { stepSentence } from './step.ts';
+import { answerLead, leadSentence } from './room.ts';
 import { verdictWord } from './verdict.ts';
 
-/** The verdict with the step that decided it, in one line. */
+/** The verdict with what a reader is told first about it, in one line. */
 export function answerSentence(answer: LiftAnswer, units: DisplayUnits): string {
-  const governing = answer.steps.find(({ rule }) => rule === answer.governing);
-  if (governing === undefined) throw new Error(`no step for the governing rule ${answer.governing}`);
-  return `${verdictWord(answer.verdict)}. ${ruleTitle(governing.rule)}: ${stepSentence(governing, units)}`;
+  return `${verdictWord(answer.verdict)}. ${leadSentence(answerLead(answer, units))}`;
 }
 
 /** The largest mass that would be clear or thin here with a load of this size. */

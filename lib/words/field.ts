@@ -69,7 +69,5 @@ const FIELD_WORDS: Record<string, string> = {
 export function fieldWords(field: string): string {
   const line = /^ratings\[(\d+)\]\.(.+)$/.exec(field);
   if (line) return `line ${Number(line[1]) + 1}, ${fieldWords(line[2]!)}`;
-  const item = /^items\[\d+\] (.+)$/.exec(field);
-  if (item) return item[1]!;
   return FIELD_WORDS[field] ?? FIELD_WORDS[field.slice(field.lastIndexOf('.') + 1)] ?? field;
 }

@@ -13,7 +13,22 @@ import { instantWords, truckKindWords } from './plain-words.ts';
 /** Where a number came from: whose fact, which part, its value. */
 export function originSentence(origin: Origin, units: DisplayUnits): string {
   if (origin.of === 'authorisation') return authorisationSentence(origin);
+  const items = itemsSentence(origin, units);
+  if (items !== null) return `${whose(origin)}: ${items}`;
   return `${whose(origin)}: ${fieldWords(origin.field)} ${valueWords(origin, units)}`;
+}
+
+/**
+ * "floor tile, 31 x 24 kg = 744 kg"; null for another fact. The facts are in kilograms, so the product is exact in them
+ * alone: in pounds it stands beside.
+ */
+function itemsSentence({ field, value }: Origin, units: DisplayUnits): string | null {
+  const item = /^items\[\d+\] (.+) x (\d+)$/.exec(field);
+  if (item === null || typeof value !== 'number') return null;
+  const count = Number(item[2]);
+  const [each, all] = [value / count, value].map((kg) => formatMass(kg, 'metric', 'up'));
+  const pounds = units === 'metric' ? '' : ` (${formatMass(value, units, 'up')})`;
+  return `${item[1]}, ${groupDigits(count)} x ${each} = ${all}${pounds}`;
 }
 
 function authorisationSentence(origin: Origin): string {
