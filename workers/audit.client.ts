@@ -1,4 +1,4 @@
-import { type Endpoint, wrap } from 'comlink';
+import { type Endpoint, proxy, type Remote, wrap } from 'comlink';
 import type { Audit } from '../lib/audit/audit-site.ts';
 import type { Site } from '../lib/model/site.ts';
 import type { AuditAsked, AuditDesk } from './audit-desk.ts';
@@ -12,6 +12,8 @@ export type AuditWorker = Endpoint & {
   addEventListener(type: 'error', listener: (event: Event) => void): void;
 };
 
+/** A worker with the one handle to it: were the handle dropped for another, its end would close the worker's ears. */
+type Desk = { worker: AuditWorker; remote: Remote<AuditDesk> };
 type Running = { worker: AuditWorker; supersede(): void };
 
 function startWorker(): AuditWorker {
@@ -24,17 +26,21 @@ function startWorker(): AuditWorker {
  */
 export class AuditClient {
   readonly #start: () => AuditWorker;
-  #idle: AuditWorker | null = null;
+  #idle: Desk | null = null;
   #running: Running | null = null;
 
   constructor(start: () => AuditWorker = startWorker) {
     this.#start = start;
   }
 
-  /** Audits a site. Rejects when the worker could not be loaded or the audit broke down. */
-  audit(site: Site, asked: AuditAsked): Promise<AuditReply> {
+  /**
+   * Audits a site. Rejects when the worker could not be loaded or the audit broke down. `onProgress` hears the share
+   * that is done, while it is the newest.
+   */
+  audit(site: Site, asked: AuditAsked, onProgress?: (done: number) => void): Promise<AuditReply> {
     this.#stopRunning();
-    const worker = this.#idle ?? this.#start();
+    const desk = this.#idle ?? this.#open();
+    const { worker } = desk;
     this.#idle = null;
     return new Promise((resolve, reject) => {
       const running: Running = { worker, supersede: () => resolve({ kind: 'superseded' }) };
@@ -42,7 +48,7 @@ export class AuditClient {
       const done = (keep: boolean): boolean => {
         if (this.#running !== running) return false;
         this.#running = null;
-        if (keep) this.#idle = worker;
+        if (keep) this.#idle = desk;
         else worker.terminate();
         return true;
       };
@@ -50,24 +56,30 @@ export class AuditClient {
         const why = (event as Partial<ErrorEvent>).message ?? 'it could not be loaded';
         if (done(false)) reject(new Error(`The audit worker stopped: ${why}`));
       });
-      wrap<AuditDesk>(worker)
-        .audit(site, asked)
-        .then(
-          (audit) => {
-            if (done(true)) resolve({ kind: 'answered', audit });
-          },
-          (error: Error) => {
-            if (done(true)) reject(error);
-          },
-        );
+      const heard = proxy((share: number) => {
+        if (this.#running === running) onProgress?.(share);
+      });
+      desk.remote.audit(site, asked, heard).then(
+        (audit) => {
+          if (done(true)) resolve({ kind: 'answered', audit });
+        },
+        (error: Error) => {
+          if (done(true)) reject(error);
+        },
+      );
     });
   }
 
   /** Ends the worker. An audit that is running resolves as superseded. */
   dispose(): void {
     this.#stopRunning();
-    this.#idle?.terminate();
+    this.#idle?.worker.terminate();
     this.#idle = null;
+  }
+
+  #open(): Desk {
+    const worker = this.#start();
+    return { worker, remote: wrap<AuditDesk>(worker) };
   }
 
   #stopRunning(): void {

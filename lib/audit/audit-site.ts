@@ -61,11 +61,22 @@ export type Audit = { asOf: string | null; reference: Reference; counts: AuditCo
  *
  * Every finding once, the gravest first: by severity, then kind, then excess (not known: last), then as the site lists
  * them. Pure: time comes in as asOf (null: what depends on a time is not judged). Throws on an asOf that is no time.
+ * `onProgress` hears the share that is done, from 0 to 1: the question of who can take down what, then each family.
  */
-export function auditSite(index: SiteIndex, question: { asOf: string | null; reference?: Reference }): Audit {
+export function auditSite(
+  index: SiteIndex,
+  question: { asOf: string | null; reference?: Reference },
+  onProgress?: (done: number) => void,
+): Audit {
   const { asOf, reference = DEFAULT_REFERENCE } = question;
   const audit = openAudit(index, { asOf, reference });
-  const findings = FAMILIES.flatMap((find) => find(audit)).sort(gravestFirst);
+  const stages = FAMILIES.length + 1;
+  onProgress?.(1 / stages);
+  const findings = FAMILIES.flatMap((find, at) => {
+    const found = find(audit);
+    onProgress?.((at + 2) / stages);
+    return found;
+  }).sort(gravestFirst);
   return { asOf, reference, counts: countFindings(audit, findings), findings };
 }
 

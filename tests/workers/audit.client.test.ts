@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { expose } from 'comlink';
 import { afterEach, describe, expect, it } from 'vitest';
 import { auditSite } from '../../lib/audit/audit-site.ts';
@@ -5,6 +7,9 @@ import { indexSite } from '../../lib/model/site-index.ts';
 import { AuditClient, type AuditWorker } from '../../workers/audit.client.ts';
 import { auditDesk } from '../../workers/audit-desk.ts';
 import { makeSite } from '../site-builder.ts';
+
+setFlagsFromString('--expose-gc');
+const clearMemory = runInNewContext('gc') as () => void;
 
 /** Stands in for a thread: the real desk behind a message channel, with a count of starts and ends. */
 class Threads {
@@ -45,6 +50,25 @@ describe('an audit', () => {
     expect(await client.audit(site, asked)).toEqual({ kind: 'answered', audit });
     expect(await client.audit(site, asked)).toEqual({ kind: 'answered', audit });
     expect([threads.started, threads.ended]).toEqual([1, 0]);
+  });
+
+  it('tells how far it is, from little to all', async () => {
+    const heard: number[] = [];
+    await client.audit(site, asked, (done) => heard.push(done));
+    await new Promise((resolve) => setTimeout(resolve, 20)); // progress comes by a port of its own
+    expect(heard.length).toBeGreaterThan(5);
+    expect(heard).toEqual(heard.toSorted((a, b) => a - b));
+    expect(heard[0]).toBeLessThan(0.2);
+    for (const done of heard) expect(done).toBeLessThanOrEqual(1);
+  });
+
+  it('keeps the ears of a warm worker open when memory is cleared between two', async () => {
+    await client.audit(site, asked);
+    for (let turn = 0; turn < 5; turn += 1) {
+      clearMemory();
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    expect(await client.audit(site, asked)).toEqual({ kind: 'answered', audit });
   });
 
   it('gives way to a newer one, whose worker is another', async () => {
