@@ -1,9 +1,9 @@
 'use client';
 
 import { useState } from 'react';
+import { downloadText } from '@/app/_parts/download-text.ts';
 import type { ReadyFile } from '@/app/import/import-file.ts';
 import { factLabel } from '@/app/import/list-words.ts';
-import { downloadText } from '@/app/racks/download-text.ts';
 import { refusedRowsCsv } from '@/lib/import/refused-rows.ts';
 import type { RowRefusal } from '@/lib/import/row-refusal.ts';
 import { groupDigits } from '@/lib/units/format-quantity.ts';

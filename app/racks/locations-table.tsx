@@ -1,15 +1,15 @@
 'use client';
 
 import { type ReactNode, useDeferredValue, useId, useMemo, useState } from 'react';
+import { downloadText } from '@/app/_parts/download-text.ts';
 import { mostAt, type RacksAnswer, ruleAt, spareAt, truckAt, verdictAt } from '@/app/_parts/racks-answer.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictBadge, VerdictMark } from '@/app/_parts/verdict-badge.tsx';
-import { downloadText } from '@/app/racks/download-text.ts';
 import { type Listing, type LocationColumn, listLocations } from '@/app/racks/location-rows.ts';
 import { locationsCsv } from '@/app/racks/table-csv.ts';
 import { useWindowedRows } from '@/app/racks/use-windowed-rows.ts';
 import { VERDICTS, type Verdict } from '@/lib/check/step.ts';
-import { type DisplayUnits, formatLength, formatMass } from '@/lib/units/format-quantity.ts';
+import { type DisplayUnits, formatLength, formatMass, groupDigits } from '@/lib/units/format-quantity.ts';
 import { ruleTitle } from '@/lib/words/rule.ts';
 import { verdictWord } from '@/lib/words/verdict.ts';
 import styles from './locations-table.module.css';
@@ -110,7 +110,7 @@ export function LocationsTable({
           Download CSV
         </button>
         <span className="soft dense" role="status">
-          {answer === null ? 'Not judged yet' : `${rows.length.toLocaleString('en-GB')} locations`}
+          {answer === null ? 'Not judged yet' : `${groupDigits(rows.length)} locations`}
         </span>
       </div>
       <section

@@ -1,8 +1,9 @@
 'use client';
 
 import { useId } from 'react';
-import type { AskedLoad, AskedTime, LiftQuery } from '@/app/_parts/lift-query.ts';
+import type { AskedLoad, LiftQuery } from '@/app/_parts/lift-query.ts';
 import { LoadSearch } from '@/app/_parts/load-search.tsx';
+import { TimeFields } from '@/app/_parts/time-fields.tsx';
 import type { RacksQuery } from '@/app/racks/racks-query.ts';
 import { TruckPicker } from '@/app/racks/truck-picker.tsx';
 import { TypedLoadFields } from '@/app/racks/typed-load-fields.tsx';
@@ -56,7 +57,7 @@ export function QuestionForm({
         chosen={query.trucks}
         onChoose={(trucks) => onChange({ trucks })}
       />
-      <TimePart time={lift.time} change={change} />
+      <TimeFields time={lift.time} onTime={(time) => change({ time })} />
       <Choice
         legend="Racks"
         value={lift.stock}
@@ -106,46 +107,6 @@ function LoadPart({ index, lift, change }: PartProps) {
           palletTypes={index.site.palletTypes}
           onChange={(typed) => change({ load: typed })}
         />
-      ) : null}
-    </>
-  );
-}
-
-function TimePart({ time, change }: { time: AskedTime; change: PartProps['change'] }) {
-  const field = useId();
-  const begin = (kind: AskedTime['kind']) =>
-    change({
-      time: kind === 'at' ? { kind, instant: `${new Date().toISOString().slice(0, 16)}:00Z` } : { kind },
-    });
-  return (
-    <>
-      <div className="field">
-        <label htmlFor={field}>Checks, holds and expiry dates</label>
-        <select
-          id={field}
-          value={time.kind}
-          onChange={(event) => begin(event.target.value as AskedTime['kind'])}
-        >
-          <option value="now">judged as of now</option>
-          <option value="at">judged at a time</option>
-          <option value="not-judged">not judged</option>
-        </select>
-      </div>
-      {time.kind === 'at' ? (
-        <div className="field">
-          <label htmlFor={`${field}-at`}>
-            Time <span className="soft">UTC</span>
-          </label>
-          <input
-            id={`${field}-at`}
-            type="datetime-local"
-            value={time.instant.length === 10 ? `${time.instant}T00:00` : time.instant.slice(0, 16)}
-            onChange={({ target }) =>
-              target.value !== '' &&
-              change({ time: { kind: 'at', instant: `${target.value.slice(0, 16)}:00Z` } })
-            }
-          />
-        </div>
       ) : null}
     </>
   );
