@@ -1,6 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { SavedLine } from '@/app/_entry/saved-line.tsx';
 import { Allowed } from '@/app/_parts/allowed.tsx';
+import type { RawQuery } from '@/app/_parts/lift-query.ts';
 import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { ChangeLog } from '@/app/site/change-log.tsx';
@@ -16,14 +18,15 @@ export const metadata: Metadata = { title: 'Site' };
 
 const CHANGES_SHOWN = 20;
 
-export default async function SitePage() {
+export default async function SitePage({ searchParams }: { searchParams: Promise<RawQuery> }) {
   await requirePermission('read');
   const snapshot = await siteSnapshot();
   const db = serverDatabase();
-  const units = await readUnits();
+  const [units, raw] = await Promise.all([readUnits(), searchParams]);
   return (
     <div className="stack">
       <h1>{snapshot === null ? 'No site yet' : snapshot.site.site.name}</h1>
+      <SavedLine raw={raw} />
       {snapshot === null ? null : <SiteCounts index={snapshot.index} revision={snapshot.revision} />}
       <div className={styles.files}>
         <section className="sheet stack" aria-labelledby="import-heading">
@@ -54,7 +57,15 @@ export default async function SitePage() {
         )}
       </div>
       {snapshot === null ? null : (
-        <PolicyTable own={snapshot.site.site.policy} authors={readPolicyAuthors(db)} units={units} />
+        <PolicyTable own={snapshot.site.site.policy} authors={readPolicyAuthors(db)} units={units}>
+          <Allowed what="set-policy">
+            <div className="row">
+              <Link href="/site/policy" className="button">
+                Change the policy
+              </Link>
+            </div>
+          </Allowed>
+        </PolicyTable>
       )}
       <ChangeLog changes={readChanges(db, { limit: CHANGES_SHOWN })} />
     </div>

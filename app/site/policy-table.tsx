@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { type Column, DataTable, type Row } from '@/app/_parts/data-table.tsx';
 import { POLICY_FACTS, type PolicyFact } from '@/app/site/policy-facts.ts';
 import styles from '@/app/site/site.module.css';
@@ -18,10 +19,13 @@ export function PolicyTable({
   own,
   authors,
   units,
+  children,
 }: {
   own: SitePolicy;
   authors: readonly PolicyValue[];
   units: DisplayUnits;
+  /** The way to change it. */
+  children: ReactNode;
 }) {
   const policy = policyInForce(own);
   const authorOf = new Map(authors.map((author) => [author.key, author]));
@@ -30,6 +34,7 @@ export function PolicyTable({
     <section className="stack" aria-labelledby="policy-heading">
       <h2 id="policy-heading">Policy in force</h2>
       <p className="soft">Nothing here can raise a plate or a notice.</p>
+      {children}
       <DataTable
         caption="Policy in force"
         columns={COLUMNS}

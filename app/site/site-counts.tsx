@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import type { SiteIndex } from '@/lib/model/site-index.ts';
+import { groupDigits } from '@/lib/units/format-quantity.ts';
 import styles from './site.module.css';
 
 /** How much of each thing the site holds. */
@@ -23,7 +24,7 @@ export function SiteCounts({ index, revision }: { index: SiteIndex; revision: nu
       {counts.map(([label, count, href]) => (
         <div key={label} className="sheet">
           <dt className="soft dense">{href === undefined ? label : <Link href={href}>{label}</Link>}</dt>
-          <dd>{count.toLocaleString('en-GB')}</dd>
+          <dd>{groupDigits(count)}</dd>
         </div>
       ))}
     </dl>
