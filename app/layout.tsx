@@ -44,7 +44,7 @@ export default async function Layout({ children }: { children: ReactNode }) {
             </Link>
             {by === null ? null : (
               <>
-                <Navigation />
+                <Navigation role={by.person.role} />
                 <div className={styles.end}>
                   <AccountLink person={by.person} />
                   <UnitsSwitch units={units} />
