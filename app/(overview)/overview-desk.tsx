@@ -12,6 +12,7 @@ import { VERDICTS } from '@/lib/check/step.ts';
 import type { GridQuestion } from '@/lib/grid/question.ts';
 import { summariseLocations } from '@/lib/grid/summary.ts';
 import type { SiteIndex } from '@/lib/model/site-index.ts';
+import { groupDigits } from '@/lib/units/format-quantity.ts';
 import { instantWords } from '@/lib/words/plain-words.ts';
 import { codeWord, LOOK_LABELS, LOOK_MEANINGS } from './look-words.ts';
 import styles from './overview.module.css';
@@ -97,15 +98,13 @@ export function OverviewDesk({
         {VERDICTS.toReversed().map((verdict) => (
           <li key={verdict} className={`sheet ${styles[verdict]}`}>
             <VerdictMark verdict={verdict} />
-            <strong>
-              {counts === null ? '·' : counts.each[VERDICTS.indexOf(verdict)]!.toLocaleString('en-GB')}
-            </strong>
+            <strong>{counts === null ? '·' : groupDigits(counts.each[VERDICTS.indexOf(verdict)]!)}</strong>
             <span>{codeWord(verdict, look)}</span>
           </li>
         ))}
         <li className="sheet">
           <span className={styles.blank} aria-hidden="true" />
-          <strong>{counts === null ? '·' : counts.none.toLocaleString('en-GB')}</strong>
+          <strong>{counts === null ? '·' : groupDigits(counts.none)}</strong>
           <span>Empty</span>
         </li>
       </ul>

@@ -6,7 +6,7 @@ import { type RacksAnswer, ruleAt, spareAt, truckAt } from '@/app/_parts/racks-a
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictMark } from '@/app/_parts/verdict-badge.tsx';
 import { VERDICTS } from '@/lib/check/step.ts';
-import { formatMass } from '@/lib/units/format-quantity.ts';
+import { formatMass, groupDigits } from '@/lib/units/format-quantity.ts';
 import { ruleTitle } from '@/lib/words/rule.ts';
 import { codeWord } from './look-words.ts';
 import styles from './overview.module.css';
@@ -47,7 +47,7 @@ export function WorstPlaces({
           </ol>
           {worst.inAll > worst.places.length && firstRun !== undefined ? (
             <Link href={racksHref(query, { run: firstRun }, 'table')} className="button" prefetch={false}>
-              All {worst.inAll.toLocaleString('en-GB')} in the table
+              All {groupDigits(worst.inAll)} in the table
             </Link>
           ) : null}
         </>

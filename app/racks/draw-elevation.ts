@@ -26,6 +26,9 @@ export type Patterns = Record<'unproven' | 'refuse', CanvasPattern | null>;
 
 const MARK_PX = 14;
 const FIGURE_FROM_PX = 38;
+/** Below this height of a cell mark and figure stand in its middle, above it on its lower edge: within most loads. */
+const LOW_CELL_PX = 52;
+const FIGURE_FONT = '600 12px "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", Arial, sans-serif';
 const STROKES = Object.fromEntries(
   VERDICTS.map((verdict) => [verdict, { ...VERDICT_STROKES[verdict], path2d: null as Path2D | null }]),
 );
@@ -62,9 +65,33 @@ function drawRun(ctx: CanvasRenderingContext2D, run: ColourRun, drawing: Drawing
   if (width >= 18) drawStanding(ctx, run, drawing);
   if (verdict === undefined || width < MARK_PX || height < MARK_PX) return;
   const figure = width >= FIGURE_FROM_PX && height >= 34 ? drawing.figureOf(run.cell) : null;
-  const middle = y + height / 2;
-  drawMark(ctx, verdict, x + width / 2, figure === null ? middle : middle - 9, Math.min(width, 20));
-  if (figure !== null) drawFigure(ctx, verdict, figure, x + width / 2, middle + 12, width);
+  drawPlate(ctx, verdict, figure, { x, y, width, height });
+}
+
+/** Mark and figure on a ground of their own, which no outline and no hatching runs through. */
+function drawPlate(
+  ctx: CanvasRenderingContext2D,
+  verdict: Verdict,
+  figure: string | null,
+  cell: { x: number; y: number; width: number; height: number },
+): void {
+  ctx.font = FIGURE_FONT;
+  const mark = Math.min(cell.width, 20);
+  const wide = figure === null ? 0 : ctx.measureText(figure).width;
+  const shown = figure !== null && wide <= cell.width - 4 ? figure : null;
+  const height = Math.min(cell.height, shown === null ? mark + 2 : mark + 14);
+  const width = Math.min(cell.width, Math.max(mark, shown === null ? 0 : wide) + 4);
+  const middle = cell.x + cell.width / 2;
+  const top =
+    cell.height < LOW_CELL_PX ? cell.y + (cell.height - height) / 2 : cell.y + cell.height - height - 4;
+  ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
+  ctx.fillRect(middle - width / 2, top, width, height);
+  drawMark(ctx, verdict, middle, top + (shown === null ? height : mark) / 2, mark);
+  if (shown === null) return;
+  ctx.textAlign = 'center';
+  ctx.textBaseline = 'middle';
+  ctx.fillStyle = VERDICT_COLOURS[verdict].ink;
+  ctx.fillText(shown, middle, top + height - 7);
 }
 
 function drawMark(ctx: CanvasRenderingContext2D, verdict: Verdict, x: number, y: number, size: number): void {
@@ -73,36 +100,11 @@ function drawMark(ctx: CanvasRenderingContext2D, verdict: Verdict, x: number, y:
   ctx.save();
   ctx.translate(x - size / 2, y - size / 2);
   ctx.scale(size / 16, size / 16);
-  if (isHatched(verdict)) {
-    ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
-    ctx.fillRect(0, 0, 16, 16);
-  }
   ctx.lineCap = 'square';
   ctx.lineWidth = stroke.width;
   ctx.strokeStyle = VERDICT_COLOURS[verdict].ink;
   ctx.stroke(stroke.path2d);
   ctx.restore();
-}
-
-function drawFigure(
-  ctx: CanvasRenderingContext2D,
-  verdict: Verdict,
-  figure: string,
-  x: number,
-  y: number,
-  width: number,
-): void {
-  ctx.font = '600 12px "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", Arial, sans-serif';
-  const wide = ctx.measureText(figure).width;
-  if (wide > width - 2) return;
-  ctx.textAlign = 'center';
-  ctx.textBaseline = 'middle';
-  if (isHatched(verdict)) {
-    ctx.fillStyle = VERDICT_COLOURS[verdict].fill;
-    ctx.fillRect(x - wide / 2 - 1, y - 8, wide + 2, 15);
-  }
-  ctx.fillStyle = VERDICT_COLOURS[verdict].ink;
-  ctx.fillText(figure, x, y);
 }
 
 /** The pallet that stands there, to scale, as an outline on its beam. */

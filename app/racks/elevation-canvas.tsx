@@ -8,6 +8,7 @@ import styles from '@/app/racks/elevation-canvas.module.css';
 import { cellAt } from '@/app/racks/paint-cells.ts';
 import { usePointers } from '@/app/racks/use-pointers.ts';
 import {
+  heightToReadPx,
   middleOf,
   panBy,
   resizeView,
@@ -155,6 +156,7 @@ export function ElevationCanvas(props: Props) {
       <div
         ref={frame}
         className={styles.frame}
+        style={{ maxHeight: heightToReadPx(elevation) }}
         role="application"
         aria-label={`Elevation of run ${elevation.runId}`}
         aria-describedby="elevation-keys"

@@ -25,6 +25,11 @@ export function wholeZoom(elevation: Elevation, size: Size): number {
   return Math.min(roomPx / elevation.widthMm, heightZoom(elevation, size));
 }
 
+/** The height of a window that a run fills when its figures can be read: a low run needs no taller one. */
+export function heightToReadPx(elevation: Elevation): number {
+  return Math.ceil(elevation.heightMm * READABLE_PX_PER_MM) + MARGIN_PX.top + MARGIN_PX.bottom;
+}
+
 /** A view of the run's whole height from its left end. */
 export function viewHeight(elevation: Elevation, size: Size): Viewport {
   return inside(elevation, { xMm: 0, yMm: 0, ...size, pxPerMm: heightZoom(elevation, size) });

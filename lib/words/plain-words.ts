@@ -1,9 +1,10 @@
 import type { TruckKind } from '../model/truck.ts';
+import { groupDigits } from '../units/format-quantity.ts';
 
-/** A count with its noun: "1 pallet", "2 pallets", "no pallets". */
+/** A count with its noun: "1 pallet", "2 000 pallets", "no pallets". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   if (count === 0) return `no ${many}`;
-  return `${count} ${count === 1 ? one : many}`;
+  return `${groupDigits(count)} ${count === 1 ? one : many}`;
 }
 
 /** A time for reading: "2026-03-02 06:30 UTC"; a date alone stays a date. */

@@ -107,6 +107,6 @@ describe('the words of findings', () => {
 
   it('name a few places and how many more there are', () => {
     const far = all.find(({ subject }) => subject.of === 'locations' && subject.locations.length > 4)!;
-    expect(findingSentence(far, 'metric')).toMatch(/^\S+, \S+, \S+ and \d+ more locations: /);
+    expect(findingSentence(far, 'metric')).toMatch(/^\S+, \S+, \S+ and \d[\d\u202f]* more locations: /);
   });
 });
