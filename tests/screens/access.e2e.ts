@@ -17,6 +17,7 @@ const PAGES: Record<string, { address: string; needs: Needs }> = {
   changes: { address: '/changes', needs: 'read' },
   'changes/[id]': { address: '/changes/1', needs: 'read' },
   export: { address: '/export', needs: 'read' },
+  findings: { address: '/findings', needs: 'read' },
   'first-start': { address: '/first-start', needs: 'open' },
   'hand-pick': { address: '/hand-pick', needs: 'read' },
   import: { address: '/import', needs: 'read' },
@@ -32,6 +33,7 @@ const PAGES: Record<string, { address: string; needs: Needs }> = {
   'set-password': { address: '/set-password', needs: 'open' },
   'sign-in': { address: '/sign-in', needs: 'open' },
   site: { address: '/site', needs: 'read' },
+  'site/policy': { address: '/site/policy', needs: 'set-policy' },
   trucks: { address: '/trucks', needs: 'read' },
   'trucks/[id]': { address: '/trucks/CB-2', needs: 'read' },
   'trucks/[id]/edit': { address: '/trucks/CB-2/edit', needs: 'change-trucks' },
@@ -77,6 +79,7 @@ const ACTIONS: Record<string, { needs: Needs; takes: 'form' | 'state-and-form' |
   'app/rack-shape/actions.ts undoRunShape': { needs: 'read', takes: 'nothing' },
   'app/set-password/actions.ts setPassword': { needs: 'open', takes: 'state-and-form' },
   'app/site/actions.ts importSiteFile': { needs: 'import-site', takes: 'state-and-form' },
+  'app/site/policy/actions.ts saveChangedPolicy': { needs: 'set-policy', takes: 'state-and-form' },
   'app/trucks/_entry/actions.ts deleteTruckEntry': { needs: 'change-trucks', takes: 'state-and-form' },
   'app/trucks/_entry/actions.ts saveTruckEntry': { needs: 'change-trucks', takes: 'state-and-form' },
 };

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { type Download, expect, type Page, test } from '@playwright/test';
 import type { Site } from '../../lib/model/site.ts';
-import { overflowPx, seriousFaults } from './serious-faults.ts';
+import { machineFaults, overflowPx } from './machine-faults.ts';
 import { signedInAs } from './signed-in.ts';
 
 /** Every load and pallet that these tests bring in is called so; the racks screen and others know none of them. */
@@ -243,11 +243,11 @@ test('the screens fit a phone and hold no serious fault that a machine can find'
   for (const width of [1440, 390]) {
     await page.setViewportSize({ width, height: 844 });
     expect(await overflowPx(page)).toBe(0);
-    expect(await seriousFaults(page)).toEqual([]);
+    expect(await machineFaults(page)).toEqual([]);
   }
   await page.goto('/export');
   expect(await overflowPx(page)).toBe(0);
-  expect(await seriousFaults(page)).toEqual([]);
+  expect(await machineFaults(page)).toEqual([]);
 });
 
 test.describe('somebody who may look only', () => {

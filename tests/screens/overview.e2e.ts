@@ -1,16 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { machineFaults, overflowPx } from './machine-faults.ts';
 
 const counts = (page: Page) => page.getByRole('list', { name: 'Locations by what they tell' });
 const trouble = (page: Page) => page.getByRole('region', { name: 'Trouble first' });
 
 async function judged(page: Page) {
   await expect(counts(page)).not.toContainText('·', { timeout: 30_000 });
-}
-
-async function expectAccessible(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
 }
 
 test('a planner sees which stored loads no truck can take down, and goes there', async ({ page }) => {
@@ -56,8 +51,8 @@ test('when every walk-round is too old, the screen says why nothing is clear and
 test('the overview fits a phone and holds no fault that a machine can find', async ({ page }) => {
   await page.goto('/');
   await judged(page);
-  await expectAccessible(page);
+  expect(await machineFaults(page)).toEqual([]);
   await page.setViewportSize({ width: 390, height: 844 });
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-  await expectAccessible(page);
+  expect(await overflowPx(page)).toBe(0);
+  expect(await machineFaults(page)).toEqual([]);
 });

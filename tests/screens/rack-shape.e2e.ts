@@ -1,14 +1,9 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { machineFaults, overflowPx } from './machine-faults.ts';
 import { signedInAs } from './signed-in.ts';
 
 const elevation = (page: Page) => page.getByRole('img', { name: /Elevation of run/ });
 const reckoned = (page: Page) => page.getByText('Reckoned before anything is saved');
-
-async function expectAccessible(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-}
 
 /** Ticks what must be seen, saves, and waits for the word that it is done. */
 async function save(page: Page, button: string) {
@@ -126,7 +121,7 @@ test('a beam is moved: what it comes to is shown before, saved with its warnings
     /Beam level 1 of all bays to 2.700.mm/,
   );
   await expect(page.getByText('A load notice printed before this change no longer holds')).toBeVisible();
-  await expectAccessible(page);
+  expect(await machineFaults(page)).toEqual([]);
   await save(page, 'Save the changes');
   await expectLevelNow(page, /now 2.700.mm/);
   await undoSave(page);
@@ -219,7 +214,7 @@ test('a phone holds the whole editor, and a machine finds no fault with it', asy
   for (const address of ['/rack-shape', '/rack-shape/A2-L']) {
     await page.goto(address);
     await expect(elevation(page)).toBeVisible({ timeout: 30_000 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+    expect(await overflowPx(page)).toBe(0);
     const small = await page.evaluate(() =>
       [
         ...document.querySelectorAll(
@@ -234,7 +229,7 @@ test('a phone holds the whole editor, and a machine finds no fault with it', asy
         .filter(({ height }) => height < 44),
     );
     expect(small).toEqual([]);
-    await expectAccessible(page);
+    expect(await machineFaults(page)).toEqual([]);
   }
   await page.getByLabel('Change', { exact: true }).selectOption('move-beam');
   const field = page.getByLabel('New beam top');

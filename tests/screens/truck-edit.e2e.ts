@@ -1,6 +1,6 @@
 import { crc32, deflateSync } from 'node:zlib';
 import { expect, type Page, test } from '@playwright/test';
-import { overflowPx, seriousFaults } from './serious-faults.ts';
+import { machineFaults, overflowPx } from './machine-faults.ts';
 import { signedInAs } from './signed-in.ts';
 
 test.use({ storageState: signedInAs('safety-officer') });
@@ -190,7 +190,7 @@ test('two people at one truck: the later one decides field by field', async ({ p
   await expect(conflict.getByRole('heading')).toBeInViewport();
   await expect(conflict.getByRole('button', { name: 'Put these into the form' })).toBeDisabled();
   await expect(conflict.getByText('1 still to be decided')).toBeVisible();
-  expect(await seriousFaults(page)).toEqual([]);
+  expect(await machineFaults(page)).toEqual([]);
   await conflict.getByLabel(/Yours: name: .* became Named here/).check();
   await conflict.getByRole('button', { name: 'Put these into the form' }).click();
   await expect(page.getByLabel('Mast height, lowered')).toHaveValue('2222');
@@ -265,7 +265,7 @@ test('has no serious fault for people who hear or tab it, and fits a phone', asy
       await page.setViewportSize({ width, height: 844 });
       await page.goto(path);
       await expect(page.getByRole('heading', { name: 'Capacity plate' })).toBeVisible();
-      expect(await seriousFaults(page), `${path} ${width}`).toEqual([]);
+      expect(await machineFaults(page), `${path} ${width}`).toEqual([]);
       expect(await overflowPx(page), `${path} ${width}`).toBeLessThanOrEqual(0);
     }
   }

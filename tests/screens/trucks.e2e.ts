@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { overflowPx, seriousFaults } from './serious-faults.ts';
+import { machineFaults, overflowPx } from './machine-faults.ts';
 
 test('the fleet is a table that says which truck may be used now', async ({ page }) => {
   await page.goto('/trucks');
@@ -76,9 +76,9 @@ test('has no serious fault for people who hear or tab it, and fits a phone', asy
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.goto(path);
     await expect(page.getByRole('heading', { level: 1 })).toContainText(heading);
-    expect(await seriousFaults(page), path).toEqual([]);
+    expect(await machineFaults(page), path).toEqual([]);
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await overflowPx(page), path).toBeLessThanOrEqual(0);
-    expect(await seriousFaults(page), path).toEqual([]);
+    expect(await machineFaults(page), path).toEqual([]);
   }
 });

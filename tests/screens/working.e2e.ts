@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { overflowPx, seriousFaults } from './serious-faults.ts';
+import { machineFaults, overflowPx } from './machine-faults.ts';
 
 // The demo: TILE-004 is 31 tiles of 24 kg on a 25 kg pallet, 769 kg, calculated from its items.
 const LIFT = '/working?location=A1-L-02-2-2&truck=CB-2&load=TILE-004&operation=place&asOf=not-judged';
@@ -96,13 +96,13 @@ test('shows pounds and inches where they were chosen', async ({ page }) => {
 test('has no serious fault for people who hear or tab it, and fits a phone', async ({ page }) => {
   await page.goto(LIFT);
   await expect(page.getByRole('heading', { level: 1 })).toContainText('A1-L-02-2-2 with CB-2');
-  expect(await seriousFaults(page)).toEqual([]);
+  expect(await machineFaults(page)).toEqual([]);
   await page.setViewportSize({ width: 390, height: 844 });
   expect(await overflowPx(page)).toBeLessThanOrEqual(0);
   await expect(
     page.getByRole('region', { name: 'The answer' }).getByText('Clear', { exact: true }),
   ).toBeInViewport();
-  expect(await seriousFaults(page)).toEqual([]);
+  expect(await machineFaults(page)).toEqual([]);
 });
 
 test('prints every origin, opened or not, and no buttons', async ({ page }) => {
