@@ -11,6 +11,7 @@ import { workingHref } from '@/app/_parts/screen-links.ts';
 import { useUnits } from '@/app/_parts/units-context.tsx';
 import { VerdictHead } from '@/app/_parts/verdict-head.tsx';
 import { WorkingSteps } from '@/app/_parts/working-steps.tsx';
+import { handPickHref } from '@/app/hand-pick/hand-pick-query.ts';
 import type { RacksQuery } from '@/app/racks/racks-query.ts';
 import { checkLift } from '@/lib/check/check-lift.ts';
 import { VERDICTS } from '@/lib/check/step.ts';
@@ -79,6 +80,13 @@ export function PlacePanel({
               ? ` · beam ${formatLength(place.level.beamTopMm, units, 'up')}`
               : ' · floor'}
             {place.level.depthPositions === 2 ? (place.row === 1 ? ' · front row' : ' · rear row') : ''}
+          </p>
+          <p className="dense no-print">
+            <Link href={`/rack-shape/${encodeURIComponent(place.run.id)}`}>Shape of this run</Link>
+            {' · '}
+            <Link href={`/rack-advice?bay=${encodeURIComponent(place.bay.id)}`}>Steel of this bay</Link>
+            {' · '}
+            <Link href={handPickHref({ location })}>Picks by hand here</Link>
           </p>
         </div>
         <button type="button" onClick={onClose} aria-label="Close the working">

@@ -12,6 +12,7 @@ import { readUnits } from '@/app/_parts/read-units.ts';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { idOfRoute, loadHref } from '@/app/_parts/screen-links.ts';
 import { standingPlacesOf } from '@/app/_parts/standing-places.ts';
+import { handPickHref } from '@/app/hand-pick/hand-pick-query.ts';
 import { LoadFacts } from '@/app/loads/[id]/load-facts.tsx';
 import { LoadPlaces } from '@/app/loads/[id]/load-places.tsx';
 import { palletOf } from '@/lib/model/site-index.ts';
@@ -62,6 +63,11 @@ export default async function LoadPage({ params, searchParams }: Params) {
               A new load like it
             </Link>
           </Allowed>
+          {load.handPick === null || places[0] === undefined ? null : (
+            <Link href={handPickHref({ location: places[0], load: load.id })} className="button">
+              Picks by hand from it
+            </Link>
+          )}
         </div>
       </header>
       <SavedLine raw={raw} />

@@ -61,6 +61,9 @@ export default async function TruckPage({ params, searchParams }: Params) {
               A new truck like it
             </Link>
           </Allowed>
+          <Link href={`/wear?truck=${encodeURIComponent(truck.id)}`} className="button">
+            Wear measured on it
+          </Link>
         </div>
       </header>
       <SavedLine raw={raw} />
