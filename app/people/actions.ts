@@ -2,7 +2,7 @@
 
 import { revalidatePath } from 'next/cache';
 import * as z from 'zod';
-import { requireActor } from '@/app/_parts/require-permission.ts';
+import { requireActor, requirePermission } from '@/app/_parts/require-permission.ts';
 import { ROLES } from '@/lib/model/permissions.ts';
 import { newPersonSchema, signInNameSchema } from '@/lib/model/person.ts';
 import {
@@ -17,6 +17,7 @@ import {
 } from '@/lib/store/people.ts';
 import type { Actor } from '@/lib/store/rows/policy.ts';
 import { serverDatabase } from '@/lib/store/server-database.ts';
+import { NOT_FROM_DEMO_SENTENCE } from '@/lib/words/people.ts';
 
 /** What became of a change: what to say, and the path of a link to hand over where one was made. */
 export type PeopleState =
@@ -32,6 +33,7 @@ const changeSchema = z.discriminatedUnion('change', [
 /** Adds a person and answers the link with which they choose their password. */
 export async function letIn(_before: PeopleState, form: FormData): Promise<PeopleState> {
   const actor = await requireActor('manage-people');
+  if (await isOfDemo()) return NOT_FROM_DEMO;
   const fields = { name: form.get('name'), signInName: form.get('signInName'), role: form.get('role') };
   const person = newPersonSchema.safeParse(fields);
   if (!person.success) return { state: 'refused', faults: faultsOf(fields.signInName) };
@@ -47,12 +49,20 @@ export async function letIn(_before: PeopleState, form: FormData): Promise<Peopl
 /** Changes one person: the role, whether they may sign in, their sessions, or a new link for their password. */
 export async function changePerson(_before: PeopleState, form: FormData): Promise<PeopleState> {
   const actor = await requireActor('manage-people');
+  if (await isOfDemo()) return NOT_FROM_DEMO;
   const asked = changeSchema.safeParse(Object.fromEntries(form));
   if (!asked.success) return { state: 'refused', faults: ['This change is not known.'] };
   const outcome = carryOut(asked.data, actor);
   revalidatePath('/people');
   return outcome;
 }
+
+/** Nobody gets in for good, or into another's place, by having looked round without a password. */
+async function isOfDemo(): Promise<boolean> {
+  return (await requirePermission('manage-people')).isDemo;
+}
+
+const NOT_FROM_DEMO: PeopleState = { state: 'refused', faults: [NOT_FROM_DEMO_SENTENCE] };
 
 function carryOut(asked: z.infer<typeof changeSchema>, actor: Actor): PeopleState {
   const db = serverDatabase();

@@ -5,6 +5,7 @@ import { PeopleChanges } from '@/app/people/people-changes.tsx';
 import { PersonCard } from '@/app/people/person-card.tsx';
 import { listPeople, readPeopleChanges } from '@/lib/store/people.ts';
 import { serverDatabase } from '@/lib/store/server-database.ts';
+import { NOT_FROM_DEMO_SENTENCE } from '@/lib/words/people.ts';
 import styles from './people.module.css';
 
 export const metadata: Metadata = { title: 'People and roles' };
@@ -20,14 +21,19 @@ export default async function PeoplePage() {
       <h1>People and roles</h1>
       <section className="sheet stack" aria-labelledby="add-heading">
         <h2 id="add-heading">Let somebody in</h2>
-        <AddPersonForm />
+        {own.isDemo ? <p className="soft">{NOT_FROM_DEMO_SENTENCE}</p> : <AddPersonForm />}
       </section>
       {people.length === 0 ? (
         <p className="soft">Nobody yet. The built-in people of the demo are not listed.</p>
       ) : (
         <ul className={styles.people} aria-label="People">
           {people.map((person) => (
-            <PersonCard key={person.id} person={person} isOwn={person.id === own.id} />
+            <PersonCard
+              key={person.id}
+              person={person}
+              isOwn={person.id === own.id}
+              mayChange={!own.isDemo}
+            />
           ))}
         </ul>
       )}

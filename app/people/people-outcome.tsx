@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import { Faults } from '@/app/_parts/faults.tsx';
 import styles from '@/app/_parts/sign-in.module.css';
 import type { PeopleState } from '@/app/people/actions.ts';
@@ -23,9 +23,8 @@ export function PeopleOutcome({ outcome }: { outcome: PeopleState }) {
 }
 
 function LinkToHandOver({ path }: { path: string }) {
-  const [origin, setOrigin] = useState('');
+  const origin = useSyncExternalStore(neverChanges, ownOrigin, noOrigin);
   const [isCopied, setCopied] = useState(false);
-  useEffect(() => setOrigin(window.location.origin), []);
   const link = origin + path;
   return (
     <div className={styles.link}>
@@ -52,3 +51,7 @@ function LinkToHandOver({ path }: { path: string }) {
     </div>
   );
 }
+
+const neverChanges = () => () => {};
+const ownOrigin = () => window.location.origin;
+const noOrigin = () => '';

@@ -75,6 +75,9 @@ export function passwordFaultSentence(fault: PasswordFault): string {
   }
 }
 
+export const NOT_FROM_DEMO_SENTENCE =
+  'People of the demo let nobody in. The one-time link that was printed when Tinewise started makes an administrator who can.';
+
 export const PASSWORD_RULES = `At least ${PASSWORD_LENGTH.from} characters, 5 of them different, and not your own name. Several words in a row are good.`;
 
 /** "Too many wrong tries. Try again in 12 minutes." */

@@ -217,6 +217,31 @@ test('an administrator lets somebody in by a link, changes the role, and signs t
   await floor.close();
 });
 
+test('who looks round the demo as administrator lets nobody in and takes nobody over', async ({
+  page,
+  browser,
+}) => {
+  await page.goto('/sign-in');
+  await page.getByRole('button', { name: /^Administrator/ }).click();
+  await expect(page.getByRole('navigation', { name: 'Screens' })).toBeVisible();
+  await page.goto('/people');
+  await expect(page.getByText('People of the demo let nobody in.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Disable' })).toHaveCount(0);
+
+  // the form of the real administrator, sent with the cookies of the demo one
+  const office = await browser.newPage({ storageState: signedInAs('administrator') });
+  await office.goto('/people');
+  await office.context().clearCookies();
+  await office.context().addCookies(await page.context().cookies());
+  const card = office
+    .getByRole('listitem')
+    .filter({ has: office.getByRole('heading', { name: 'Test administrator' }) });
+  await card.getByRole('button', { name: 'Link for a new password' }).click();
+  await expect(card.getByText('People of the demo let nobody in.')).toBeVisible();
+  await expect(card.getByLabel('One-time link')).toHaveCount(0);
+  await office.close();
+});
+
 test('the last administrator cannot shut everybody out', async ({ browser }) => {
   const office = await browser.newPage({ storageState: signedInAs('administrator') });
   await office.goto('/people');
