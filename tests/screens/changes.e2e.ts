@@ -20,6 +20,8 @@ test('a change is found, looked at field by field, and undone after its conseque
   const item = page.getByRole('listitem').filter({ hasText: 'Load ODD-12 changed' }).first();
   await expect(item.getByRole('row').filter({ hasText: 'name' })).toContainText('Undone by the test');
   await item.getByRole('link', { name: 'Load ODD-12 changed' }).click();
+  await expect(page).toHaveURL(/\/changes\/\d+$/);
+  await expect(page).toHaveURL(/\/changes\/\d+/);
   const address = page.url();
 
   const viewer = await browser.newContext({ storageState: signedInAs('viewer') });
