@@ -21,7 +21,6 @@ test('a change is found, looked at field by field, and undone after its conseque
   await expect(item.getByRole('row').filter({ hasText: 'name' })).toContainText('Undone by the test');
   await item.getByRole('link', { name: 'Load ODD-12 changed' }).click();
   await expect(page).toHaveURL(/\/changes\/\d+$/);
-  await expect(page).toHaveURL(/\/changes\/\d+/);
   const address = page.url();
 
   const viewer = await browser.newContext({ storageState: signedInAs('viewer') });

@@ -20,7 +20,6 @@ export function ConsequencePart({
   faults,
   work,
   isSeen,
-  isReady,
   isBusy,
   outcome,
   onKeepMine,
@@ -32,7 +31,6 @@ export function ConsequencePart({
   faults: number;
   work: ConsequenceWork;
   isSeen: boolean;
-  isReady: boolean;
   isBusy: boolean;
   outcome: SaveOutcome | null;
   onKeepMine: (basedOn: number) => void;
@@ -88,7 +86,7 @@ export function ConsequencePart({
         <button
           type="submit"
           className="button-main"
-          disabled={isBusy || !isReady || work.state === 'busy' || (keys.length === 0 && faults === 0)}
+          disabled={isBusy || work.state === 'busy' || (keys.length === 0 && faults === 0)}
         >
           {isBusy ? 'Saving…' : isSeen ? 'Save these values' : 'See what it changes'}
         </button>

@@ -145,9 +145,8 @@ export function PolicyForm({
         policy={policy}
         change={change}
         faults={faults.size}
-        work={work}
+        work={site.state === 'failed' && work.state === 'busy' ? site : work}
         isSeen={isSeen}
-        isReady={site.state === 'ready'}
         isBusy={isBusy}
         outcome={outcome}
         onKeepMine={save}

@@ -24,7 +24,8 @@ const ASKED: readonly Asked[] = (['retrieve', 'place'] as const).flatMap((operat
 
 /**
  * What would a policy change of the verdicts on everything that stands, with the best truck for each? Asked of the
- * worker twice, under the policy as it stands and under the new one, at one and the same time.
+ * worker twice, under the policy as it stands and under the new one, at one and the same time. Asked before the site has
+ * been fetched, it is worked out as soon as it has.
  */
 export function usePolicyConsequences(site: Site | null) {
   const [work, setWork] = useState<ConsequenceWork>({ state: 'none' });
@@ -32,9 +33,14 @@ export function usePolicyConsequences(site: Site | null) {
   const turn = useRef(0);
   useEffect(() => () => client.current?.dispose(), []);
 
-  const ask = useCallback(
-    async (policy: SitePolicy, of: string) => {
-      if (site === null) return;
+  const [wanted, setWanted] = useState<{ policy: SitePolicy; of: string } | null>(null);
+  const ask = useCallback((policy: SitePolicy, of: string) => {
+    setWork({ state: 'busy', done: 0 });
+    setWanted({ policy, of });
+  }, []);
+  useEffect(() => {
+    if (wanted === null || site === null) return;
+    const judge = async ({ policy, of }: { policy: SitePolicy; of: string }) => {
       turn.current += 1;
       const mine = turn.current;
       client.current?.dispose();
@@ -57,7 +63,6 @@ export function usePolicyConsequences(site: Site | null) {
         return best;
       };
       try {
-        setWork({ state: 'busy', done: 0 });
         const before = await bestUnder(site, 0);
         const after = await bestUnder({ ...site, site: { ...site.site, policy } }, 0.5);
         if (mine !== turn.current || before.length < ASKED.length || after.length < ASKED.length) return;
@@ -69,8 +74,8 @@ export function usePolicyConsequences(site: Site | null) {
       } catch (error) {
         if (mine === turn.current) setWork({ state: 'failed', why: String(error) });
       }
-    },
-    [site],
-  );
+    };
+    void judge(wanted);
+  }, [wanted, site]);
   return { work, ask };
 }
