@@ -20,7 +20,8 @@ import { benchLoad, benchSite } from './bench-site.ts';
 import { line, machine, measure, type Timing } from './measure.ts';
 import { answerByPlainLoop, answerByPlainObjects, digestOf, plateQuestion } from './plate-question.ts';
 import { answerBySpreadsheet } from './spreadsheet-peer.ts';
-import { openDuckDb, openSqlite } from './sql-peers.ts';
+import { openDuckDb, openPlateGrid, openSqlite } from './sql-peers.ts';
+import { answerTakeDownLoop, takeDownLoop } from './take-down-loop.ts';
 
 /*
  * How fast is the grid, beside peers that answer the same question with equal results? Run by `npm run bench`, by hand,
@@ -49,6 +50,47 @@ function work(compiled: CompiledSite, question: GridQuestion, former?: GridSheet
   return sheet;
 }
 
+const TAKING_DOWN = 'one load, taking down';
+
+/** The same full grid by a plain loop that asks every rule of it, and by DuckDB, which stores what the plate proves. */
+async function fullGridPeers(index: SiteIndex, answer: GridSheet['answer'], grid: Timing): Promise<void> {
+  const loop = takeDownLoop(index, load);
+  const stored = {
+    verdicts: new Uint8Array(answer.verdicts.length),
+    governing: new Uint8Array(answer.governing.length),
+    mostKg: new Float64Array(answer.mostKg.length),
+  };
+  const plain = await measure('  plain loop, every rule, equal in every cell', 9, () =>
+    answerTakeDownLoop(loop, stored),
+  );
+  assert.deepEqual(stored.verdicts, answer.verdicts);
+  assert.deepEqual(stored.governing, answer.governing);
+  assert.deepEqual(stored.mostKg, answer.mostKg);
+  say(`${line(plain, grid)} the grid's`);
+  const peer = await openPlateGrid(loop);
+  let proven = 0;
+  const sql = await measure('  DuckDB, plate rule only, margin of each pair stored', 3, async () => {
+    proven = await peer.ask();
+  });
+  peer.close();
+  // a pair is proven where the plate has a line that carries the load: count them from the plain numbers
+  const expected = loop.places.reduce(
+    (sum, { liftMm }) =>
+      sum +
+      loop.trucks.filter(({ ratings }) =>
+        ratings.some(
+          (rating) =>
+            rating.liftHeightMm >= liftMm &&
+            rating.loadCentreMm >= loop.load.centreMm &&
+            rating.capacityKg >= loop.load.kg,
+        ),
+      ).length,
+    0,
+  );
+  assert.equal(proven, expected);
+  say(`${line(sql, grid)} the grid's`);
+}
+
 async function fullGrid(locations: number, trucks: number, runs: number): Promise<void> {
   say(
     `\nEvery rule, every location x truck, verdict, governing rule and mostKg stored: ${locations} x ${trucks}, one thread`,
@@ -56,7 +98,7 @@ async function fullGrid(locations: number, trucks: number, runs: number): Promis
   const { site, index, compiled, trucks: ids } = prepare(locations, trucks);
   const questions: [string, GridQuestion][] = [
     ['one load, placing', { load: { kind: 'one', load }, trucks: ids, context: contextOf('place') }],
-    ['one load, taking down', { load: { kind: 'one', load }, trucks: ids, context: contextOf('retrieve') }],
+    [TAKING_DOWN, { load: { kind: 'one', load }, trucks: ids, context: contextOf('retrieve') }],
     [
       'what stands there, taking down',
       { load: { kind: 'stored' }, trucks: ids, context: contextOf('retrieve') },
@@ -68,13 +110,11 @@ async function fullGrid(locations: number, trucks: number, runs: number): Promis
   ];
   for (const [name, question] of questions) {
     let sheet: GridSheet | undefined;
-    say(
-      line(
-        await measure(name, runs, () => {
-          sheet = work(compiled, question, sheet);
-        }),
-      ),
-    );
+    const whole = await measure(name, runs, () => {
+      sheet = work(compiled, question, sheet);
+    });
+    say(line(whole));
+    if (name === TAKING_DOWN) await fullGridPeers(index, sheet!.answer, whole);
     const truck = site.trucks[3]!;
     const edits = [0, 1].map(
       (i) => ({ kind: 'truck', truck: { ...truck, maxLiftMm: truck.maxLiftMm + i } }) as const,

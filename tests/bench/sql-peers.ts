@@ -1,6 +1,7 @@
 import { DuckDBInstance } from '@duckdb/node-api';
 import Database from 'better-sqlite3';
 import type { Digest, PlateQuestion } from './plate-question.ts';
+import type { TakeDownLoop } from './take-down-loop.ts';
 
 const TABLES = [
   'create table pallet (id integer, lift double, centre double, mass double)',
@@ -75,6 +76,52 @@ export async function openDuckDb({ pallets, trucks }: PlateQuestion): Promise<Sq
   return {
     name: 'DuckDB',
     ask: async () => digestOf((await connection.runAndReadAll(QUERY)).getRowObjectsJson()[0] as Row),
+    close: () => connection.closeSync(),
+  };
+}
+
+/**
+ * The full grid for one load in DuckDB: what the plate allows of each location and truck, found once for each lift,
+ * joined with the locations and stored as a table. Answers how many pairs the plate proves.
+ */
+export async function openPlateGrid({ load, places, trucks }: TakeDownLoop): Promise<{
+  ask: () => Promise<number>;
+  close: () => void;
+}> {
+  const connection = await (await DuckDBInstance.create(':memory:')).connect();
+  for (const table of ['create table place (id integer, lift double)', TABLES[1]!])
+    await connection.run(table);
+  const place = await connection.createAppender('place');
+  for (const [id, { liftMm }] of places.entries()) {
+    place.appendInteger(id);
+    place.appendDouble(liftMm);
+    place.endRow();
+  }
+  place.closeSync();
+  const rating = await connection.createAppender('rating');
+  for (const [truck, { ratings }] of trucks.entries()) {
+    for (const { liftHeightMm, loadCentreMm, capacityKg } of ratings) {
+      rating.appendInteger(truck);
+      for (const value of [liftHeightMm, loadCentreMm, capacityKg]) rating.appendDouble(value);
+      rating.endRow();
+    }
+  }
+  rating.closeSync();
+  const store = `
+    create or replace table answer as
+    with lift as (select distinct lift from place),
+    proven as (
+      select lift.lift, rating.truck, max(rating.capacity) as capacity
+      from lift join rating on rating.height >= lift.lift and rating.centre >= ${load.centreMm}
+      group by lift.lift, rating.truck)
+    select place.id, proven.truck, proven.capacity - ${load.kg} as margin
+    from place join proven on proven.lift = place.lift`;
+  return {
+    ask: async () => {
+      await connection.run(store);
+      const counted = await connection.runAndReadAll('select count(*) as n from answer where margin >= 0');
+      return Number(counted.getRowObjectsJson()[0]!.n);
+    },
     close: () => connection.closeSync(),
   };
 }
