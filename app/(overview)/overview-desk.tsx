@@ -87,7 +87,8 @@ export function OverviewDesk({
         <p className="soft">{LOOK_MEANINGS[look]}</p>
       </div>
       <StaleChecksStrip index={index} time={time} now={now} onTime={(asked) => onChange({ time: asked })} />
-      <WorkStrip run={run} rest={timeWords(query, now)}>
+      <WorkStrip run={run}>
+        <span className="soft">{timeWords(query, now)}</span>
         {time.kind === 'now' ? null : (
           <button type="button" onClick={() => onChange({ time: { kind: 'now' } })}>
             Judge as of now

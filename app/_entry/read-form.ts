@@ -1,8 +1,8 @@
 import 'server-only';
 import { z } from 'zod';
 import type { EntryOutcome } from '@/app/_entry/entry-outcome.ts';
-import { SITE_OF_NOTHING } from '@/lib/entry/truck-draft.ts';
 import type { Site } from '@/lib/model/site.ts';
+import { blankSite } from '@/lib/model/site.ts';
 import { readSite } from '@/lib/model/site-file.ts';
 import { StoreUnavailable } from '@/lib/store/transaction.ts';
 
@@ -22,7 +22,7 @@ export function readEntry<List extends 'trucks' | 'loads'>(
   beside: Partial<Site> = {},
 ): { ok: true; entry: Site[List][number] } | { ok: false; outcome: EntryOutcome } {
   const raw = parsed(text);
-  const reading = readSite({ ...SITE_OF_NOTHING, ...beside, [list]: [raw] });
+  const reading = readSite({ ...blankSite('one fact'), ...beside, [list]: [raw] });
   if (reading.ok) return { ok: true, entry: reading.site[list][0]! };
   return { ok: false, outcome: { state: 'refused', refusals: reading.refusals.slice(0, 40) } };
 }

@@ -6,7 +6,7 @@ import { downloadText } from '@/app/_parts/download-text.ts';
 import { PrintButton } from '@/app/_parts/print-button.tsx';
 import { StaleChecksStrip } from '@/app/_parts/stale-checks-strip.tsx';
 import { useUnits } from '@/app/_parts/units-context.tsx';
-import { AuditStrip } from '@/app/findings/audit-strip.tsx';
+import { WorkStrip, type WorkWords } from '@/app/_parts/work-strip.tsx';
 import { FindingGroupPart } from '@/app/findings/finding-group.tsx';
 import { findingsCsv } from '@/app/findings/findings-csv.ts';
 import { FindingsFilter } from '@/app/findings/findings-filter.tsx';
@@ -19,6 +19,13 @@ import type { SiteIndex } from '@/lib/model/site-index.ts';
 import { groupDigits } from '@/lib/units/format-quantity.ts';
 import { auditedWords } from '@/lib/words/audit.ts';
 import styles from './findings.module.css';
+
+const AUDITING: WorkWords = {
+  share: 'Share of the audit done',
+  busy: 'Looking through the site',
+  stopped: 'Stopped. What is shown may not be what was asked.',
+  failed: 'The findings did not come',
+};
 
 /** Counts by severity, what narrows the list, and the findings by kind, the gravest first. */
 export function FindingsDesk({
@@ -54,14 +61,14 @@ export function FindingsDesk({
   return (
     <>
       <StaleChecksStrip index={index} time={time} now={now} onTime={(asked) => onChange({ time: asked })} />
-      <AuditStrip run={run}>
+      <WorkStrip run={run} words={AUDITING} className={styles.strip}>
         <span className="soft">{audit === null ? '' : auditedWords(audit, units)}</span>
         {time.kind === 'now' ? (
           <button type="button" onClick={() => setNow(new Date().toISOString())}>
             Again, as of now
           </button>
         ) : null}
-      </AuditStrip>
+      </WorkStrip>
       {audit === null ? null : <p className={styles.printed}>{auditedWords(audit, units)}</p>}
       <SeverityCounts
         counts={counts}

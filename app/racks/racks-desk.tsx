@@ -161,7 +161,8 @@ export function RacksDesk({
           onTime={(time) => change({ lift: { ...query.lift, time } })}
         />
         <div className={styles.state}>
-          <WorkStrip run={run} rest={timeWords(query, now)}>
+          <WorkStrip run={run}>
+            <span className="soft">{timeWords(query, now)}</span>
             {query.lift.time.kind === 'now' ? (
               <button type="button" onClick={() => setNow(new Date().toISOString())}>
                 Again, as of now

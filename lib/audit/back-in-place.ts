@@ -1,12 +1,4 @@
-import { makeLiftCase } from '../check/lift-case.ts';
-import { checkBayLoad } from '../check/rules/bay-load.ts';
-import { checkBeamLevel } from '../check/rules/beam-level.ts';
-import { checkFrameLoad } from '../check/rules/frame-load.ts';
-import { checkOpeningHeight } from '../check/rules/opening-height.ts';
-import { checkOpeningWidth } from '../check/rules/opening-width.ts';
-import { checkPalletSupport } from '../check/rules/pallet-support.ts';
-import { checkSprinklerClearance } from '../check/rules/sprinkler-clearance.ts';
-import { checkUnitLoad } from '../check/rules/unit-load.ts';
+import { racksInPlace } from '../check/racks-in-place.ts';
 import type { Context, Step } from '../check/step.ts';
 import { markThin } from '../check/thin.ts';
 import type { CompiledSite } from '../grid/compiled-site.ts';
@@ -15,7 +7,6 @@ import { CLEAR, REFUSE, Tally } from '../grid/tally.ts';
 import { grossMass, type Load } from '../model/load.ts';
 import type { RuleId } from '../model/rule-ids.ts';
 import { type Place, palletOf, type SiteIndex } from '../model/site-index.ts';
-import type { Truck } from '../model/truck.ts';
 
 /** A pallet that stands somewhere; `at` is its row in the columns of lib/grid. */
 export type StoredLoad = { at: number; place: Place; load: Load };
@@ -45,45 +36,11 @@ export function notClearInPlace(site: CompiledSite, stored: readonly StoredLoad[
   return found;
 }
 
-/** Rules that look at the racks and the load, never at the truck. */
-const RACK_RULES = [
-  checkOpeningHeight,
-  checkSprinklerClearance,
-  checkOpeningWidth,
-  checkPalletSupport,
-  checkUnitLoad,
-  checkBeamLevel,
-  checkBayLoad,
-  checkFrameLoad,
-];
-
-/** The racks' steps of placing a stored load back where it stands: those of checkLift, without asking the rest of it. */
-function stepsBackInPlace(index: SiteIndex, { place, load }: StoredLoad): ReadonlyMap<RuleId, Step> {
-  const context: Context = { ...BACK_IN_PLACE, from: place.id };
-  const lift = makeLiftCase(index, { load, place, truck: NO_TRUCK, context });
-  const steps = RACK_RULES.map((check) => markThin(check(lift), index.policy.thinPercent));
+/** The racks' steps of placing a stored load back where it stands. */
+function stepsBackInPlace(index: SiteIndex, { place }: StoredLoad): ReadonlyMap<RuleId, Step> {
+  const steps = racksInPlace(index, place.id).map((step) => markThin(step, index.policy.thinPercent));
   return new Map(steps.map((step) => [step.rule, step]));
 }
-
-/** Stands in where only the racks' rules are read: none of them looks at the truck, and a site may have none. */
-const NO_TRUCK: Truck = {
-  id: '',
-  name: '',
-  kind: 'counterbalance',
-  power: 'manual',
-  maxLiftMm: 1,
-  loweredMm: null,
-  extendedMm: null,
-  freeLiftMm: null,
-  reachDepth: 1,
-  turning: null,
-  statedAisleMm: null,
-  forks: { lengthMm: null, armCapacityKg: null, armLoadCentreMm: null },
-  fittedAttachment: null,
-  hold: null,
-  speeds: null,
-  plate: { verticalLoadCentreMm: null, ratings: [] },
-};
 
 /** Does the load's mass rest on what somebody declared, so that it carries an allowance? */
 export function isDeclared(index: SiteIndex, load: Load): boolean {

@@ -1,10 +1,10 @@
+import { racksInPlace } from '../check/racks-in-place.ts';
 import { rankTrucks } from '../check/rank-trucks.ts';
 import { type LiftAnswer, type Outcome, type Step, VERDICTS, type Verdict } from '../check/step.ts';
 import { applyToIndex } from '../model/apply-to-index.ts';
 import type { Load } from '../model/load.ts';
 import type { RuleId } from '../model/rule-ids.ts';
 import { found, type Place, type SiteIndex } from '../model/site-index.ts';
-import { judgeStanding } from '../rack-shape/compare-standing.ts';
 
 /** A rule of the racks that a place keeps or breaks otherwise after the change. */
 export type RackTurn = { before: Outcome; step: Step };
@@ -46,7 +46,7 @@ export function weighLoadChange(index: SiteIndex, load: Load): LoadConsequences 
     standing += 1;
     const place = found(index.places, location, 'location');
     const lift = liftTurn(was(place), is(place));
-    const racks = rackTurns(judgeStanding(index, location), judgeStanding(changed, location));
+    const racks = rackTurns(racksInPlace(index, location), racksInPlace(changed, location));
     if (lift === null && racks.length === 0) continue;
     turns.push({ location, lift, racks, isWorse: isWorse(lift, racks) });
   }

@@ -1,5 +1,6 @@
 import { COUPLINGS, type HandPick, type Load, type PalletType } from '../model/load.ts';
 import type { MassBasis } from '../model/policy.ts';
+import { blankSite } from '../model/site.ts';
 import { readSite } from '../model/site-file.ts';
 import type { FieldFault, Judged } from './field-fault.ts';
 import {
@@ -10,7 +11,6 @@ import {
   NO_MEASURE,
   valueOrNull,
 } from './measure.ts';
-import { SITE_OF_NOTHING } from './truck-draft.ts';
 
 export const LOAD_MEASURES = {
   grossKg: 'mass',
@@ -102,7 +102,7 @@ export function judgeLoad(draft: LoadDraft, palletTypes: readonly PalletType[]):
     unread(`items.${at}.massKg`, 'mass', item.mass);
     unread(`items.${at}.count`, 'number', item.count);
   }
-  const reading = readSite({ ...SITE_OF_NOTHING, palletTypes, loads: [rawLoad(draft)] });
+  const reading = readSite({ ...blankSite('one fact'), palletTypes, loads: [rawLoad(draft)] });
   if (!reading.ok)
     for (const refusal of reading.refusals) {
       const field = refusal.path.replace(/^\$\.loads\[0\]\.?/, '').replace(/\[(\d+)\]/g, '.$1');

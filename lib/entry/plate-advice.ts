@@ -1,9 +1,9 @@
 import type { Finding } from '../audit/finding.ts';
 import { plateGaps } from '../audit/plate-gaps.ts';
 import { forkArmKg } from '../check/fork-arm.ts';
+import { blankSite } from '../model/site.ts';
 import { indexSite } from '../model/site-index.ts';
 import type { PlateRating, Truck } from '../model/truck.ts';
-import { SITE_OF_NOTHING } from './truck-draft.ts';
 
 /** What is worth a second look at the truck's own plate or data sheet. None of it keeps a truck from being stored. */
 export type PlateAdvice =
@@ -29,7 +29,7 @@ const TWENTY_FOUR_INCHES_MM = 609.6;
  * - facts without which a rule stays unknown.
  */
 export function plateAdvice(truck: Truck): PlateAdvice[] {
-  const index = indexSite({ ...SITE_OF_NOTHING, trucks: [truck] });
+  const index = indexSite({ ...blankSite('one fact'), trucks: [truck] });
   const findings = plateGaps({ index }).map((finding): PlateAdvice => ({ kind: 'finding', finding }));
   return [
     ...findings,

@@ -1,5 +1,5 @@
 import type { Refusal } from '../model/refusal.ts';
-import { SITE_FORMAT, SITE_VERSION, type Site } from '../model/site.ts';
+import { blankSite } from '../model/site.ts';
 import { readSite } from '../model/site-file.ts';
 import type { Truck } from '../model/truck.ts';
 import type { FieldFault, Judged } from './field-fault.ts';
@@ -84,7 +84,7 @@ export function judgeTruck(draft: TruckDraft): Judged<Truck> {
   }
   const plate = readPlate(draft.plate);
   for (const { place, fault } of plate.faults) faults.set(plateField(place), plateFault(draft, place, fault));
-  const reading = readSite({ ...SITE_OF_NOTHING, trucks: [rawTruck(draft, plate.ratings)] });
+  const reading = readSite({ ...blankSite('one fact'), trucks: [rawTruck(draft, plate.ratings)] });
   if (!reading.ok)
     for (const refusal of reading.refusals) {
       const field = fieldOf(refusal, plate.places);
@@ -131,23 +131,6 @@ export function drawableTruck(draft: TruckDraft): Truck {
 export function plateField({ block, row, column }: PlatePlace): string {
   return `plate.${block}.${row}.${column}`;
 }
-
-/** A site with nothing in it: a fact is judged as it would be in a site file of its own. */
-export const SITE_OF_NOTHING: Site = {
-  format: SITE_FORMAT,
-  version: SITE_VERSION,
-  site: { name: 'one fact', policy: {} },
-  palletTypes: [],
-  frameTypes: [],
-  aisles: [],
-  runs: [],
-  docks: [],
-  trucks: [],
-  operators: [],
-  loads: [],
-  stock: [],
-  checks: [],
-};
 
 function rawTruck(draft: TruckDraft, ratings: readonly unknown[]): unknown {
   const value = (key: TruckMeasure) => measureValue(draft.measures[key]);

@@ -29,3 +29,22 @@ export const siteSchema = z.strictObject({
   checks: z.array(checkSchema).default([]),
 });
 export type Site = z.infer<typeof siteSchema>;
+
+/** A site with a name and a policy and nothing in it yet. */
+export function blankSite(name: string, policy: Site['site']['policy'] = {}): Site {
+  return {
+    format: SITE_FORMAT,
+    version: SITE_VERSION,
+    site: { name, policy },
+    palletTypes: [],
+    frameTypes: [],
+    aisles: [],
+    runs: [],
+    docks: [],
+    trucks: [],
+    operators: [],
+    loads: [],
+    stock: [],
+    checks: [],
+  };
+}

@@ -1,17 +1,6 @@
-import { makeLiftCase } from '../check/lift-case.ts';
-import type { RuleAnswer } from '../check/rule-answer.ts';
-import { checkBayLoad } from '../check/rules/bay-load.ts';
-import { checkBeamLevel } from '../check/rules/beam-level.ts';
-import { checkFrameLoad } from '../check/rules/frame-load.ts';
-import { checkOpeningHeight } from '../check/rules/opening-height.ts';
-import { checkOpeningWidth } from '../check/rules/opening-width.ts';
-import { checkPalletSupport } from '../check/rules/pallet-support.ts';
-import { checkRackCondition } from '../check/rules/rack-condition.ts';
-import { checkSprinklerClearance } from '../check/rules/sprinkler-clearance.ts';
-import { checkUnitLoad } from '../check/rules/unit-load.ts';
-import type { Context, Outcome, Step } from '../check/step.ts';
-import { found, indexSite, type SiteIndex } from '../model/site-index.ts';
-import type { Truck } from '../model/truck.ts';
+import { racksInPlace } from '../check/racks-in-place.ts';
+import type { Outcome, Step } from '../check/step.ts';
+import { indexSite } from '../model/site-index.ts';
 import type { BeforeAfter } from './site-of-run.ts';
 
 /** A rule of the racks that a standing pallet breaks, or can no longer be shown to keep, after the change. */
@@ -27,18 +16,6 @@ export type StandingTrouble = {
 /** `worse`: what is broken before what is no longer proven, each in the order of the stock. */
 export type StandingComparison = { worse: StandingTrouble[]; asBefore: number; better: number };
 
-const RACK_RULES = [
-  checkOpeningHeight,
-  checkSprinklerClearance,
-  checkOpeningWidth,
-  checkPalletSupport,
-  checkUnitLoad,
-  checkBeamLevel,
-  checkBayLoad,
-  checkFrameLoad,
-  checkRackCondition,
-];
-
 const WORST_LAST: readonly Outcome[] = ['not-applicable', 'pass', 'thin', 'unknown', 'fail'];
 
 /**
@@ -52,8 +29,8 @@ export function compareStanding({ before, after, links }: BeforeAfter): Standing
   const [was, is] = [indexSite(before), indexSite(after)];
   const savedId = new Map(links.locations);
   for (const { location, load } of after.stock) {
-    const then = judgeStanding(was, savedId.get(location)!);
-    for (const [rule, now] of judgeStanding(is, location).entries()) {
+    const then = racksInPlace(was, savedId.get(location)!);
+    for (const [rule, now] of racksInPlace(is, location).entries()) {
       const old = then[rule]!.outcome;
       const change = rank(now.outcome) - rank(old);
       if (change < 0 && isTrouble(old)) result.better += 1;
@@ -65,19 +42,6 @@ export function compareStanding({ before, after, links }: BeforeAfter): Standing
   return result;
 }
 
-/** Every rule of the racks for the pallet that stands in a location, as if it were placed back there; thin is not marked. */
-export function judgeStanding(index: SiteIndex, location: string): Step[] {
-  const place = found(index.places, location, 'location');
-  const load = found(index.stockAt, location, 'pallet in');
-  const context: Context = { operation: 'place', asOf: null, operator: null, stock: 'as-is', from: location };
-  const lift = makeLiftCase(index, { load, truck: NO_TRUCK, place, context });
-  return RACK_RULES.map((rule) => withoutAllowance(rule(lift)));
-}
-
-function withoutAllowance({ allowsKg: _, ...step }: RuleAnswer): Step {
-  return step;
-}
-
 function isTrouble(outcome: Outcome): boolean {
   return outcome === 'fail' || outcome === 'unknown';
 }
@@ -86,23 +50,3 @@ function isTrouble(outcome: Outcome): boolean {
 function rank(outcome: Outcome): number {
   return outcome === 'not-applicable' ? 1 : WORST_LAST.indexOf(outcome);
 }
-
-/** The rules of the racks read nothing of it. */
-const NO_TRUCK: Truck = {
-  id: '',
-  name: '',
-  kind: 'reach',
-  power: 'electric',
-  maxLiftMm: 1,
-  loweredMm: null,
-  extendedMm: null,
-  freeLiftMm: null,
-  reachDepth: 1,
-  turning: null,
-  statedAisleMm: null,
-  forks: { lengthMm: null, armCapacityKg: null, armLoadCentreMm: null },
-  fittedAttachment: null,
-  hold: null,
-  speeds: null,
-  plate: { verticalLoadCentreMm: null, ratings: [] },
-};

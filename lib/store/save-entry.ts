@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { eq } from 'drizzle-orm';
 import type { ChangeNoun, NOUN_LISTS } from '../model/change.ts';
-import { SITE_FORMAT, SITE_VERSION, type Site } from '../model/site.ts';
+import { blankSite, type Site } from '../model/site.ts';
 import { readSite as acceptSite, type SiteReading } from '../model/site-file.ts';
 import { type BasedOn, conflictOf, partToChange, refusedFor, type Saved } from './change-site.ts';
 import type { ChangeWriter } from './change-writer.ts';
@@ -118,7 +118,11 @@ function judgeEntry<List extends ShelfList>(
   shelf: Shelf<List>,
   entry: Entry<List>,
 ): Extract<SiteReading, { ok: false }> | { ok: true; entry: Entry<List> } {
-  const alone = acceptSite({ ...blankSite(db), ...shelf.beside?.(db, entry), [shelf.list]: [entry] });
+  const alone = acceptSite({
+    ...blankSite(partToChange(db, []).site.name),
+    ...shelf.beside?.(db, entry),
+    [shelf.list]: [entry],
+  });
   if (alone.ok) {
     const accepted = (alone.site[shelf.list] as Entry<List>[])[0]!;
     if (!shelf.clashes?.(db, accepted)) return { ok: true, entry: accepted };
@@ -140,26 +144,6 @@ function judgeWhole<List extends ShelfList>(
 ): SiteReading {
   const site = partToChange(db, [...new Set([shelf.list, ...lists])]);
   return acceptSite({ ...site, [shelf.list]: change(site[shelf.list] as Entry<List>[]) });
-}
-
-/** A site without facts, where there is one: a change needs a site. */
-function blankSite(db: Database): Site {
-  const { site } = partToChange(db, []);
-  return {
-    format: SITE_FORMAT,
-    version: SITE_VERSION,
-    site: { name: site.name, policy: {} },
-    palletTypes: [],
-    frameTypes: [],
-    aisles: [],
-    runs: [],
-    docks: [],
-    trucks: [],
-    operators: [],
-    loads: [],
-    stock: [],
-    checks: [],
-  };
 }
 
 /** Deletes the row, its parts with it, and tells where in the list it stood; null when it was not there. */

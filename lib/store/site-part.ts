@@ -1,4 +1,4 @@
-import { SITE_FORMAT, SITE_VERSION, type Site } from '../model/site.ts';
+import { blankSite, type Site } from '../model/site.ts';
 import type { Database } from './open-database.ts';
 import { readLoads, readPalletTypes, readStock } from './rows/loads.ts';
 import { readPolicy } from './rows/policy.ts';
@@ -27,21 +27,7 @@ export const SITE_LISTS = Object.keys(READ) as SiteList[];
 export function readPartIn(db: Database, lists: readonly SiteList[]): Site | null {
   const row = db.select().from(siteTable).get();
   if (row === undefined) return null;
-  const site: Site = {
-    format: SITE_FORMAT,
-    version: SITE_VERSION,
-    site: { name: row.name, policy: readPolicy(db) },
-    palletTypes: [],
-    frameTypes: [],
-    aisles: [],
-    runs: [],
-    docks: [],
-    trucks: [],
-    operators: [],
-    loads: [],
-    stock: [],
-    checks: [],
-  };
+  const site: Site = blankSite(row.name, readPolicy(db));
   for (const list of lists) Object.assign(site, { [list]: READ[list](db) });
   return site;
 }

@@ -1,8 +1,8 @@
 import type { NextRequest } from 'next/server';
 import { requirePermission } from '@/app/_parts/require-permission.ts';
 import { type LoadConsequences, weighLoadChange } from '@/lib/entry/load-consequences.ts';
-import { SITE_OF_NOTHING } from '@/lib/entry/truck-draft.ts';
 import type { Refusal } from '@/lib/model/refusal.ts';
+import { blankSite } from '@/lib/model/site.ts';
 import { readSite } from '@/lib/model/site-file.ts';
 import { siteSnapshot } from '@/lib/store/server-database.ts';
 
@@ -19,7 +19,7 @@ export async function GET(request: NextRequest): Promise<Response> {
   if (snapshot === null) return refuse([{ path: '$', came: 'no site', expected: { is: 'present' } }], 404);
   const { index } = snapshot;
   const raw = parsed(request.nextUrl.searchParams.get('load'));
-  const reading = readSite({ ...SITE_OF_NOTHING, palletTypes: index.site.palletTypes, loads: [raw] });
+  const reading = readSite({ ...blankSite('one fact'), palletTypes: index.site.palletTypes, loads: [raw] });
   if (!reading.ok) return refuse(reading.refusals.slice(0, 20), 400);
   const load = reading.site.loads[0]!;
   if (!index.loads.has(load.id))
